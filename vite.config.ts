@@ -1,0 +1,20 @@
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vitest/config'
+
+const repo = new URL('.', import.meta.url).pathname
+
+export default defineConfig({
+  root: 'app',
+  base: './',
+  publicDir: `${repo}public`,
+  plugins: [react()],
+  build: { outDir: `${repo}dist`, emptyOutDir: true, chunkSizeWarningLimit: 900 },
+  server: { host: '127.0.0.1', port: 5173 },
+  preview: { host: '127.0.0.1', port: 4173 },
+  worker: { format: 'es' },
+  test: {
+    root: repo,
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    testTimeout: 60_000,
+  },
+})
