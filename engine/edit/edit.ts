@@ -1,0 +1,57 @@
+import type { Conductor, ConductorId, Design, Part, PartId, Settings, TerminalRef } from '../model/design'
+import type { Value } from '../model/fields'
+
+/**
+ * An edit is data: it can be named in the history, offered as a fix, sent to a worker, and replayed in a test.
+ * `apply` (apply.ts) turns a design and an edit into a new design, or refuses and says why. Nothing is mutated;
+ * untouched parts and conductors keep their identity (===), so a history of designs is cheap.
+ */
+export type Edit =
+  | { readonly do: 'add'; readonly parts: readonly Part[]; readonly conductors: readonly Conductor[] }
+  | { readonly do: 'remove'; readonly parts: readonly PartId[]; readonly conductors: readonly ConductorId[] }
+  | {
+      readonly do: 'move'
+      readonly to: readonly { readonly part: PartId; readonly x: number; readonly y: number }[]
+    }
+  | { readonly do: 'turn'; readonly parts: readonly PartId[]; readonly by: 90 | 180 | 270 }
+  | { readonly do: 'mirror'; readonly parts: readonly PartId[] }
+  | { readonly do: 'part'; readonly part: PartId; readonly set: PartChange }
+  | { readonly do: 'value'; readonly part: PartId; readonly field: string; readonly value: Value }
+  | { readonly do: 'join'; readonly conductor: Conductor }
+  | {
+      readonly do: 'reconnect'
+      readonly conductor: ConductorId
+      readonly end: 'from' | 'to'
+      readonly to: TerminalRef
+    }
+  | { readonly do: 'conductor'; readonly conductors: readonly ConductorId[]; readonly set: ConductorChange }
+  | { readonly do: 'settings'; readonly set: Partial<Settings> }
+  | { readonly do: 'all'; readonly edits: readonly Edit[] }
+
+export type PartChange = Partial<Pick<Part, 'designation' | 'name' | 'location'>>
+export type ConductorChange = Partial<
+  Pick<
+    Conductor,
+    | 'number'
+    | 'returnOf'
+    | 'size'
+    | 'lengthM'
+    | 'colour'
+    | 'insulationC'
+    | 'sheathed'
+    | 'engineSpace'
+    | 'bunched'
+    | 'designCurrent'
+    | 'remark'
+    | 'path'
+  >
+>
+
+/** A refused edit: the design is unchanged. `why` is one plain sentence for the person who tried. */
+export interface Refusal {
+  readonly refused: true
+  readonly code: string
+  readonly why: string
+}
+
+export type EditResult = { readonly refused: false; readonly design: Design } | Refusal

@@ -1,0 +1,88 @@
+import type { Metres, Millimetres } from '../units'
+import type { Values } from './fields'
+
+/** Number of the file format that this engine writes. Older numbers are upgraded step by step when read. */
+export const FORMAT = 1
+
+export type PartId = string
+export type ConductorId = string
+
+export interface TerminalRef {
+  readonly part: PartId
+  readonly terminal: string
+}
+
+export type Turn = 0 | 90 | 180 | 270
+
+export interface Part {
+  /** Permanent and opaque: "p12". */
+  readonly id: PartId
+  /** Key of its kind. A kind that this version does not know is kept as a placeholder and written back unchanged. */
+  readonly kind: string
+  /** "F1", after IEC 81346-2. Unique in the design. */
+  readonly designation: string
+  /** What people call it: "Fridge". May be empty. */
+  readonly name: string
+  /** Where it sits in the vehicle, own words: "under bench". May be empty. */
+  readonly location: string
+  /** Top left corner of the turned symbol box, on the 2.5 mm grid. */
+  readonly x: Millimetres
+  readonly y: Millimetres
+  readonly turn: Turn
+  readonly mirrored: boolean
+  readonly values: Values
+}
+
+export interface Conductor {
+  readonly id: ConductorId
+  /** "W7": printed on the conductor at both ends. Unique in the design. */
+  readonly number: string
+  readonly from: TerminalRef
+  readonly to: TerminalRef
+  /** For a return: the feed it was drawn with. Feed and return read as one line in the single-line view. */
+  readonly returnOf: ConductorId | null
+  /** Key in the size catalogue: "16mm2", "6awg". null: not chosen yet. */
+  readonly size: string | null
+  /** One way. null: not measured yet. */
+  readonly lengthM: Metres | null
+  /** IEC 60757 letters: "RD", "BK", "GNYE". */
+  readonly colour: string
+  /** Highest continuous temperature of the insulation, °C. null: the rule set's usual one. */
+  readonly insulationC: number | null
+  /** In a sheath, conduit or enclosure throughout: longer runs are allowed ahead of the first device. */
+  readonly sheathed: boolean
+  /** Runs through an engine space. */
+  readonly engineSpace: boolean
+  /** Conductors that carry current and run bunched together, this one included. */
+  readonly bunched: number
+  /** A designer's own figure in place of the computed worst case; needs a reason, and is marked everywhere. */
+  readonly designCurrent: { readonly amps: number; readonly reason: string } | null
+  readonly remark: string
+  /** Corner points of segments that were dragged by hand; empty: routed freely. */
+  readonly path: readonly { readonly x: Millimetres; readonly y: Millimetres }[]
+}
+
+export type SystemVoltage = 12 | 24 | 48
+
+export interface Settings {
+  readonly name: string
+  readonly customer: string
+  readonly vehicle: string
+  readonly designer: string
+  readonly revision: string
+  /** ISO 8601 date, "2026-03-04". */
+  readonly date: string
+  readonly systemV: SystemVoltage
+  /** Key of the rule set. */
+  readonly ruleSet: string
+  readonly ambientC: number
+  readonly notes: string
+}
+
+export interface Design {
+  /** Permanent id of the design, for the browser's database. */
+  readonly id: string
+  readonly settings: Settings
+  readonly parts: readonly Part[]
+  readonly conductors: readonly Conductor[]
+}

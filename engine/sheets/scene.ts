@@ -1,0 +1,59 @@
+import type { ConductorId, PartId, TerminalRef } from '../model/design'
+import type { Mark, XY } from '../model/marks'
+import type { Millimetres } from '../units'
+
+/**
+ * The scene: one design laid out in millimetres, in one view, ready to be painted on screen or on a sheet.
+ * It is made from the design and the latest answers; nothing in it is stored.
+ */
+export interface Scene {
+  readonly view: SceneView
+  readonly parts: readonly ScenePart[]
+  readonly conductors: readonly SceneConductor[]
+  /** Dots where conductors join away from a terminal. */
+  readonly joins: readonly XY[]
+  readonly labels: readonly SceneLabel[]
+  readonly box: {
+    readonly x: Millimetres
+    readonly y: Millimetres
+    readonly w: Millimetres
+    readonly h: Millimetres
+  }
+}
+
+/** single-line: feed and return as one line with the two-conductor tick; both-poles: every conductor; data: links only. */
+export type SceneView = 'single-line' | 'both-poles' | 'data'
+
+export interface ScenePart {
+  readonly id: PartId
+  readonly x: Millimetres
+  readonly y: Millimetres
+  readonly w: Millimetres
+  readonly h: Millimetres
+  /** Already turned and mirrored, relative to x, y; text upright. */
+  readonly marks: readonly Mark[]
+}
+
+export interface SceneConductor {
+  readonly id: ConductorId
+  readonly from: TerminalRef
+  readonly to: TerminalRef
+  readonly points: readonly XY[]
+  readonly nature: 'positive' | 'negative' | 'other' | 'data' | 'mains'
+  /** Single-line view: the return that this line also stands for. */
+  readonly withReturn: ConductorId | null
+  /** False: no free way was found; drawn straight and reported. */
+  readonly routed: boolean
+}
+
+export interface SceneLabel {
+  readonly of: { readonly part: PartId } | { readonly conductor: ConductorId }
+  readonly x: Millimetres
+  readonly y: Millimetres
+  readonly w: Millimetres
+  readonly h: Millimetres
+  readonly turn: 0 | 90
+  /** Relative to x, y of the unturned label. */
+  readonly marks: readonly Mark[]
+  readonly leader: readonly [XY, XY] | null
+}
