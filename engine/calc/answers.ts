@@ -1,0 +1,114 @@
+import type { ConductorId, PartId } from '../model/design'
+import type { Amps, MaybeUnlimited, Ohms } from '../units'
+
+/** No answer is an answer of its own: a code, and the things to fill in or mend before the check can be made. */
+export interface NotChecked {
+  readonly notChecked: string
+  readonly parts: readonly PartId[]
+  readonly conductors: readonly ConductorId[]
+}
+
+export type Answer<T> = { readonly value: T } | NotChecked
+
+/** Device currents that bring about a worst case: a person reads them as "inverter at full draw, chargers off". */
+export interface WitnessLine {
+  readonly part: PartId
+  /** Device key inside the part, and its name when the part has several. */
+  readonly device: string
+  readonly amps: Amps
+}
+
+export interface WorstCase {
+  readonly amps: MaybeUnlimited
+  readonly witness: readonly WitnessLine[]
+}
+
+/** One member of the cut that protects an end: a protective device, or a source that limits itself. */
+export interface Guard {
+  readonly is: 'device' | 'source'
+  readonly part: PartId
+  /** Branch or device key inside the part: which way of a fuse block. */
+  readonly key: string
+  readonly amps: Amps
+}
+
+export interface EndAnswer {
+  /** Greatest sustained current that can come out of the rest of the network into this end. */
+  readonly amps: MaybeUnlimited
+  /** Named nearest the conductor; empty when unlimited. */
+  readonly guards: readonly Guard[]
+  /** Unlimited: the conductors of one way from the source, and the source. */
+  readonly way: readonly ConductorId[]
+  readonly source: PartId | null
+}
+
+export type Verdict = 'unprotected' | 'device-too-big' | 'sources-add-up' | 'near-source' | 'protected'
+
+/** How a conductor's current counts: how much of what it may carry passes the load-side shunt. */
+export type Metered = 'measured' | 'bypasses' | 'shared' | 'source-side' | 'no-load-shunt'
+
+export interface RunAnswer {
+  /** Worst-case current in each direction, A ≥ 0; forward is from → to. */
+  readonly forward: Answer<WorstCase>
+  readonly backward: Answer<WorstCase>
+  /** The greater of the two, or the designer's own figure. */
+  readonly design: Answer<MaybeUnlimited>
+  readonly ownFigure: boolean
+  readonly from: Answer<EndAnswer>
+  readonly to: Answer<EndAnswer>
+  readonly verdict: Answer<Verdict>
+  /** Returns: largest current that lasts in any state that blows no fuse. null: not a return. */
+  readonly sustained: Answer<MaybeUnlimited> | null
+  readonly ampacity: Answer<Ampacity>
+  readonly ohms: Answer<Ohms>
+  readonly metered: Metered | null
+  /** Does it carry power at all? Data links, sense leads and mains do not count in the network. */
+  readonly nature: 'positive' | 'negative' | 'other' | 'data' | 'mains'
+}
+
+/** Ampacity with the rows and factors it came from. */
+export interface Ampacity {
+  readonly amps: Amps
+  readonly baseAmps: Amps
+  readonly factors: readonly { readonly name: string; readonly value: number; readonly source: string }[]
+  readonly source: string
+  /** False where a figure could not be confirmed; marked so on screen and paper. */
+  readonly confirmed: boolean
+}
+
+/** A branch inside a part (fuse, contact, shunt) or a bar. */
+export interface BranchAnswer {
+  readonly part: PartId
+  readonly key: string
+  readonly worst: Answer<WorstCase>
+  readonly ratingA: Amps | null
+}
+
+export interface ShuntAnswer {
+  readonly part: PartId
+  readonly role: 'battery' | 'load'
+  /** Share of each device's current that passes, -1..1; a range where it depends on which battery balances. */
+  readonly shares: readonly {
+    readonly part: PartId
+    readonly device: string
+    readonly from: number
+    readonly to: number
+  }[]
+  readonly over: Answer<ReadingError>
+  readonly under: Answer<ReadingError>
+}
+
+export interface ReadingError {
+  readonly amps: MaybeUnlimited
+  readonly causes: readonly { readonly part: PartId; readonly device: string; readonly amps: Amps }[]
+}
+
+/** Everything computed from one design. Plain data with Maps; crosses to and from a worker as it is. */
+export interface Answers {
+  readonly runs: ReadonlyMap<ConductorId, RunAnswer>
+  /** Key `${part}/${branch}`. */
+  readonly branches: ReadonlyMap<string, BranchAnswer>
+  /** Throughput of bars and other merged terminals, by part. */
+  readonly bars: ReadonlyMap<PartId, Answer<WorstCase>>
+  readonly shunts: ReadonlyMap<PartId, ShuntAnswer>
+}
