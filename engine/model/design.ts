@@ -76,6 +76,8 @@ export interface Settings {
   /** Key of the rule set. */
   readonly ruleSet: string
   readonly ambientC: number
+  /** Lowest temperature that the PV array is expected to see, °C: decides the cold open-circuit voltage. */
+  readonly coldestC: number
   readonly notes: string
 }
 
