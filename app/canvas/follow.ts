@@ -1,0 +1,104 @@
+import type { Part, PartId, SceneConductor, Side, XY } from '../../engine'
+
+/**
+ * While a part is under the hand, or the newest layout is not there yet, its conductors follow as plain
+ * right-angle lines. These functions are pure; the layer calls them for each conductor that is touched.
+ */
+
+export interface End {
+  readonly part: Part
+  /** Where the part is at this moment, mm. */
+  readonly at: XY
+  /** Terminal on the sheet, mm, and the side it leaves from. */
+  readonly terminal: XY
+  readonly side: Side
+}
+
+/** The way to draw a conductor now. `exact`: it is the laid-out way, unmoved, so its labels still fit. */
+export function wayOf(
+  laid: SceneConductor | undefined,
+  from: End,
+  to: End,
+  before: (id: PartId) => Part | undefined,
+): { readonly points: readonly XY[]; readonly exact: boolean } {
+  const a = laid && shift(from, before)
+  const b = laid && shift(to, before)
+  if (!laid || !a || !b || laid.points.length < 2)
+    return { points: elbow(from.terminal, from.side, to.terminal, to.side), exact: false }
+  if (a[0] === b[0] && a[1] === b[1])
+    return still(a)
+      ? { points: laid.points, exact: true }
+      : { points: laid.points.map((p) => add(p, a)), exact: false }
+  const first = add(laid.points[0]!, a)
+  const last = add(laid.points.at(-1)!, b)
+  return { points: elbow(first, from.side, last, to.side), exact: false }
+}
+
+/** How far a part has moved since it was laid out; null: it was turned, changed or not there. */
+function shift(end: End, before: (id: PartId) => Part | undefined): XY | null {
+  const old = before(end.part.id)
+  if (!old) return null
+  const { part, at } = end
+  const same =
+    old === part ||
+    (old.turn === part.turn &&
+      old.mirrored === part.mirrored &&
+      old.kind === part.kind &&
+      old.values === part.values)
+  return same ? [at[0] - old.x, at[1] - old.y] : null
+}
+
+const still = ([x, y]: XY) => Math.abs(x) < 1e-6 && Math.abs(y) < 1e-6
+const add = ([x, y]: XY, [dx, dy]: XY): XY => [x + dx, y + dy]
+
+const OUT: Readonly<Record<Side, XY>> = { left: [-1, 0], right: [1, 0], up: [0, -1], down: [0, 1] }
+const STUB_MM = 5
+
+/** A right-angle line between two terminals: out by a stub at each end, one step across between them. */
+export function elbow(from: XY, fromSide: Side, to: XY, toSide: Side): XY[] {
+  const a = out(from, fromSide)
+  const b = out(to, toSide)
+  const across = fromSide === 'left' || fromSide === 'right'
+  const acrossAtEnd = toSide === 'left' || toSide === 'right'
+  if (across && acrossAtEnd) {
+    const x = (a[0] + b[0]) / 2
+    return tidy([from, a, [x, a[1]], [x, b[1]], b, to])
+  }
+  if (!across && !acrossAtEnd) {
+    const y = (a[1] + b[1]) / 2
+    return tidy([from, a, [a[0], y], [b[0], y], b, to])
+  }
+  return tidy([from, a, across ? [b[0], a[1]] : [a[0], b[1]], b, to])
+}
+
+const out = ([x, y]: XY, side: Side): XY => [x + OUT[side][0] * STUB_MM, y + OUT[side][1] * STUB_MM]
+
+/** Drops points that repeat or lie on the line between their neighbours. */
+function tidy(points: readonly XY[]): XY[] {
+  const kept: XY[] = []
+  for (const p of points) {
+    const last = kept.at(-1)
+    if (last && last[0] === p[0] && last[1] === p[1]) continue
+    const prev = kept.at(-2)
+    if (prev && last && onLine(prev, last, p)) kept.pop()
+    kept.push(p)
+  }
+  return kept
+}
+
+const onLine = (a: XY, b: XY, c: XY) =>
+  (a[0] === b[0] && b[0] === c[0] && (b[1] - a[1]) * (c[1] - b[1]) >= 0) ||
+  (a[1] === b[1] && b[1] === c[1] && (b[0] - a[0]) * (c[0] - b[0]) >= 0)
+
+/** Middle of the longest straight stretch, and whether it runs upright: where a tick or a mark stands. */
+export function middleOf(points: readonly XY[]): { readonly at: XY; readonly upright: boolean } {
+  let best = { at: points[0] ?? ([0, 0] as XY), upright: false, length: -1 }
+  for (let i = 1; i < points.length; i++) {
+    const [x1, y1] = points[i - 1]!
+    const [x2, y2] = points[i]!
+    const length = Math.abs(x2 - x1) + Math.abs(y2 - y1)
+    if (length > best.length)
+      best = { at: [(x1 + x2) / 2, (y1 + y2) / 2], upright: Math.abs(y2 - y1) > Math.abs(x2 - x1), length }
+  }
+  return best
+}

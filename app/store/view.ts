@@ -1,0 +1,92 @@
+import { create } from 'zustand'
+import type { ConductorId, PartId, SceneView, XY } from '../../engine'
+
+/** What lies over the drawing at the moment; one at a time. */
+export type Overlay =
+  | { readonly is: 'place-by-name'; readonly at: XY | null }
+  | { readonly is: 'find' }
+  | { readonly is: 'join'; readonly from: PartId }
+  | { readonly is: 'designs' }
+  | { readonly is: 'keys' }
+  | { readonly is: 'cautions' }
+  | { readonly is: 'problems'; readonly file: string; readonly problems: readonly Problem[] }
+
+export interface Problem {
+  readonly where: string
+  readonly expected: string
+  readonly found: string
+}
+
+/** Where the canvas should look next. A new object each time, so that asking twice works twice. */
+export type LookAt =
+  | { readonly at: 'all' }
+  | {
+      readonly at: 'items'
+      readonly parts: readonly PartId[]
+      readonly conductors: readonly ConductorId[]
+      readonly zoom: boolean
+    }
+
+interface ViewState {
+  readonly view: SceneView
+  readonly parts: ReadonlySet<PartId>
+  readonly conductors: ReadonlySet<ConductorId>
+  /** Key of the finding whose places are marked. */
+  readonly finding: string | null
+  readonly overlay: Overlay | null
+  readonly lookAt: LookAt | null
+  /** Parts under the hand: their live positions, mm. */
+  readonly moving: ReadonlyMap<PartId, XY>
+  /** Where the pointer last was on the sheet, mm; null: outside. */
+  readonly pointer: XY | null
+  /** The middle of what is in sight, mm. */
+  readonly middle: XY
+  readonly shelf: boolean
+}
+
+const NONE: ReadonlySet<string> = new Set()
+const STILL: ReadonlyMap<PartId, XY> = new Map()
+
+export const useView = create<ViewState>(() => ({
+  view: 'both-poles',
+  parts: NONE,
+  conductors: NONE,
+  finding: null,
+  overlay: null,
+  lookAt: null,
+  moving: STILL,
+  pointer: null,
+  middle: [100, 70],
+  shelf: true,
+}))
+
+const set = useView.setState
+
+export const setView = (view: SceneView) => set({ view })
+export const setOverlay = (overlay: Overlay | null) => set({ overlay })
+export const setMoving = (moving: ReadonlyMap<PartId, XY>) => set({ moving: moving.size ? moving : STILL })
+export const toggleShelf = () => set((s) => ({ shelf: !s.shelf }))
+
+export function select(parts: Iterable<PartId>, conductors: Iterable<ConductorId> = []): void {
+  set({ parts: new Set(parts), conductors: new Set(conductors), finding: null })
+}
+
+export function toggleConductor(id: ConductorId): void {
+  const conductors = new Set(useView.getState().conductors)
+  if (!conductors.delete(id)) conductors.add(id)
+  set({ conductors, finding: null })
+}
+
+export const clearSelection = () => select([])
+
+/** Shows places without changing what is selected. */
+export function lookAt(parts: readonly PartId[], conductors: readonly ConductorId[], zoom = false): void {
+  set({ lookAt: { at: 'items', parts, conductors, zoom } })
+}
+export const lookAtAll = () => set({ lookAt: { at: 'all' } })
+
+/** Selects a finding: its places are marked, selected and brought into sight. */
+export function showFinding(key: string, parts: readonly PartId[], conductors: readonly ConductorId[]): void {
+  set({ parts: new Set(parts), conductors: new Set(conductors), finding: key })
+  lookAt(parts, conductors)
+}
