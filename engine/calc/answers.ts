@@ -1,4 +1,5 @@
 import type { ConductorId, PartId } from '../model/design'
+import type { DeviceRole } from '../model/kind'
 import type { Amps, MaybeUnlimited, Ohms } from '../units'
 
 /** No answer is an answer of its own: a code, and the things to fill in or mend before the check can be made. */
@@ -57,6 +58,9 @@ export interface RunAnswer {
   readonly from: Answer<EndAnswer>
   readonly to: Answer<EndAnswer>
   readonly verdict: Answer<Verdict>
+  /** Unprotected ends only: length from the source to the far end of this run, and what the rule set allows, m. */
+  readonly aheadM: number | null
+  readonly aheadAllowedM: number | null
   /** Returns: largest current that lasts in any state that blows no fuse. null: not a return. */
   readonly sustained: Answer<MaybeUnlimited> | null
   readonly ampacity: Answer<Ampacity>
@@ -87,15 +91,22 @@ export interface BranchAnswer {
 export interface ShuntAnswer {
   readonly part: PartId
   readonly role: 'battery' | 'load'
-  /** Share of each device's current that passes, -1..1; a range where it depends on which battery balances. */
-  readonly shares: readonly {
-    readonly part: PartId
-    readonly device: string
-    readonly from: number
-    readonly to: number
-  }[]
+  /**
+   * Share of each device's current that passes, for the devices of the system that the shunt stands in:
+   * 1 measured in full, 0 passes it by, -1 measured the wrong way round; a range where it depends on which
+   * battery balances.
+   */
+  readonly shares: readonly MeterShare[]
   readonly over: Answer<ReadingError>
   readonly under: Answer<ReadingError>
+}
+
+export interface MeterShare {
+  readonly part: PartId
+  readonly device: string
+  readonly role: DeviceRole
+  readonly from: number
+  readonly to: number
 }
 
 export interface ReadingError {
