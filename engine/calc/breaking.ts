@@ -1,0 +1,142 @@
+import { peel } from '../math/peel'
+import { solve } from '../math/sparse'
+import { type FaultCase, type FaultSystem, faultSystem, helping, type NoFault, response } from './faultsystem'
+import { isBattery } from './galvanic'
+import type { Prepared } from './prepare'
+
+/** The most that a short circuit anywhere can drive through each protective device. */
+export interface BreakingCurrents {
+  /** A by branch; NaN where the branch is no fuse; Infinity: a source without emf states no limit. */
+  readonly amps: Float64Array
+  /** The two ends of that short circuit, by branch; −1 where none drives any. */
+  readonly at: Int32Array
+  readonly to: Int32Array
+  /** False where the network is so large that only short circuits at the device's own ends were tried. */
+  readonly everyPair: boolean
+}
+
+/** Pairs of nodes × sources that may be tried before only the device's own ends are. */
+const MOST_TRIALS = 3e8
+const MOST_COLUMN_FIGURES = 6e6
+
+/**
+ * For each fuse or breaker, the greatest current through it over all short circuits between two nodes of its
+ * group, batteries by Thévenin's theorem and every other source at its limit where it adds. Nodes on a branch
+ * tree that nothing feeds are passed over: a short circuit further out only adds resistance.
+ */
+export function breakingCurrents(p: Prepared, c: FaultCase): BreakingCurrents | NoFault {
+  const s = faultSystem(p, c)
+  if ('reason' in s) return s
+  const n = p.graph.vertexCount
+  const amps = new Float64Array(p.graph.edgeCount).fill(Number.NaN)
+  const at = new Int32Array(p.graph.edgeCount).fill(-1)
+  const to = new Int32Array(p.graph.edgeCount).fill(-1)
+  const fuses = p.form.branches.flatMap((b, e) => (b.kind === 'fuse' ? [e] : []))
+
+  const kept = new Uint8Array(n)
+  p.form.devices.forEach((_, d) => {
+    if (!isBattery(p, d) && !(p.fault[d]! > 0)) return
+    kept[p.positive[d]!] = 1
+    kept[p.negative[d]!] = 1
+  })
+  const { outer } = peel(p.graph, kept)
+  const isOuter = new Uint8Array(n)
+  for (const v of outer) if (v !== -1) isOuter[v] = 1
+  const core: number[] = []
+  for (let v = 0; v < n; v++) if (!isOuter[v]) core.push(v)
+  const coreFuses = fuses.filter((e) => outer[e] === -1).length
+  const trials = (coreFuses * core.length + fuses.length) * core.length * (1 + s.sources.length)
+  const everyPair = trials <= MOST_TRIALS && core.length * n <= MOST_COLUMN_FIGURES
+  const others = everyPair ? core : terminalsOf(s)
+  const columns = new Map(others.map((w) => [w, columnOf(s, w)]))
+  const rises = s.sources.map((x) => response(s, p.positive[x.device]!, p.negative[x.device]!))
+
+  for (const e of fuses) {
+    const a = p.graph.tail[e]!
+    const b = p.graph.head[e]!
+    const share = response(s, a, b).map((v) => v / s.ohms[e]!)
+    amps[e] = 0
+    const take = (current: number, u: number, w: number): void => {
+      if (!(current > amps[e]! * (1 + 1e-12))) return
+      amps[e] = current
+      at[e] = u
+      to[e] = w
+    }
+    const places = outer[e] !== -1 ? [outer[e]!] : everyPair ? core : [a, b]
+    for (const u of places) {
+      if (s.groups.of[u] !== s.groups.of[a]) continue
+      take(pushedThrough(s, e, share, u), u, -1)
+      for (const w of others) {
+        if (w === u || s.groups.of[w] !== s.groups.of[u]) continue
+        take(through(s, e, share, rises, columns.get(w)!, u, w), u, w)
+      }
+    }
+  }
+  return { amps, at, to, everyPair }
+}
+
+const columnOf = (s: FaultSystem, w: number): Float64Array => {
+  const push = new Float64Array(s.held.length)
+  push[w] = 1
+  return solve(s.factor, push)
+}
+
+/** Size of the current through branch e for a short circuit between u and w of one group. */
+function through(
+  s: FaultSystem,
+  e: number,
+  share: Float64Array,
+  rises: readonly Float64Array[],
+  column: Float64Array,
+  u: number,
+  w: number,
+): number {
+  const { p, open, drive } = s
+  const ohms = drive[u]! + drive[w]! - 2 * column[u]!
+  const before = (open[p.graph.tail[e]!]! - open[p.graph.head[e]!]!) / s.ohms[e]!
+  // The short circuit takes 1 A out at u and puts it in at w.
+  const each = (share[w]! - share[u]!) / ohms
+  const own = before + each * (open[u]! - open[w]!)
+  let forward = own
+  let backward = -own
+  s.sources.forEach(({ device, amps }, i) => {
+    const rise = rises[i]!
+    const first = share[p.positive[device]!]! - share[p.negative[device]!]!
+    const coefficient = first + each * (rise[u]! - rise[w]!)
+    forward += helping(amps, coefficient)
+    backward += helping(amps, -coefficient)
+  })
+  return Math.max(forward, backward)
+}
+
+/**
+ * Size of the current through branch e when sources with one terminal outside the group push through a short
+ * circuit that joins the group at u to the outside.
+ */
+function pushedThrough(s: FaultSystem, e: number, share: Float64Array, u: number): number {
+  const { p, groups, open } = s
+  const before = (open[p.graph.tail[e]!]! - open[p.graph.head[e]!]!) / s.ohms[e]!
+  let forward = before
+  let backward = -before
+  for (const { device, amps } of s.sources) {
+    const into = groups.of[p.positive[device]!] === groups.of[u]
+    const outOf = groups.of[p.negative[device]!] === groups.of[u]
+    if (into === outOf) continue
+    const coefficient = into
+      ? share[p.positive[device]!]! - share[u]!
+      : share[u]! - share[p.negative[device]!]!
+    forward += helping(amps, coefficient)
+    backward += helping(amps, -coefficient)
+  }
+  return Math.max(forward, backward)
+}
+
+/** Terminals of batteries and references: where a short circuit of a very large network is taken back to. */
+function terminalsOf(s: FaultSystem): number[] {
+  const nodes = new Set<number>(s.groups.reference)
+  s.p.form.devices.forEach((_, d) => {
+    if (!isBattery(s.p, d) || nodes.size > 60) return
+    nodes.add(s.p.negative[d]!).add(s.p.positive[d]!)
+  })
+  return [...nodes].slice(0, 64)
+}
