@@ -28,6 +28,9 @@ export type Edit =
   | { readonly do: 'settings'; readonly set: Partial<Settings> }
   | { readonly do: 'all'; readonly edits: readonly Edit[] }
 
+/** One member of the union: `EditOf<'move'>`. */
+export type EditOf<K extends Edit['do']> = Extract<Edit, { readonly do: K }>
+
 export type PartChange = Partial<Pick<Part, 'designation' | 'name' | 'location'>>
 export type ConductorChange = Partial<
   Pick<

@@ -1,0 +1,54 @@
+import type { Conductor, Design, Part, PartId } from '../model/design'
+import { done } from './change'
+import type { EditOf, EditResult, Refusal } from './edit'
+import { refuse } from './refuse'
+import { hasTerminal } from './terminal'
+
+/** Adds parts and the conductors among them and what is there already. Ids, designations and numbers must be free. */
+export function applyAdd(design: Design, edit: EditOf<'add'>): EditResult {
+  if (edit.parts.length === 0 && edit.conductors.length === 0) return done(design)
+  const parts = [...design.parts, ...edit.parts]
+  const conductors = [...design.conductors, ...edit.conductors]
+  const wrong =
+    taken(parts, conductors) ?? loose(parts, edit.conductors) ?? strayReturn(conductors, edit.conductors)
+  return wrong ?? done({ ...design, parts, conductors })
+}
+
+function taken(parts: readonly Part[], conductors: readonly Conductor[]): Refusal | null {
+  const id = twice(parts.map((p) => p.id)) ?? twice(conductors.map((c) => c.id))
+  if (id !== null) return refuse('id-taken', `The design already has something with the id ${id}.`)
+  const designation = twice(parts.map((p) => p.designation))
+  if (designation !== null) return refuse('designation-taken', `${designation} already names another part.`)
+  const number = twice(conductors.map((c) => c.number))
+  if (number !== null) return refuse('number-taken', `${number} already numbers another conductor.`)
+  return null
+}
+
+function twice(names: readonly string[]): string | null {
+  const seen = new Set<string>()
+  for (const name of names) {
+    if (seen.has(name)) return name
+    seen.add(name)
+  }
+  return null
+}
+
+function loose(parts: readonly Part[], added: readonly Conductor[]): Refusal | null {
+  const byId = new Map<PartId, Part>(parts.map((p) => [p.id, p]))
+  for (const c of added)
+    for (const end of [c.from, c.to]) {
+      const part = byId.get(end.part)
+      if (!part) return refuse('no-part', `${c.number} ends at a part that is not in the design.`)
+      if (!hasTerminal(part, end.terminal))
+        return refuse('no-terminal', `${part.designation} has no terminal "${end.terminal}" for ${c.number}.`)
+    }
+  return null
+}
+
+function strayReturn(all: readonly Conductor[], added: readonly Conductor[]): Refusal | null {
+  const ids = new Set(all.map((c) => c.id))
+  const stray = added.find((c) => c.returnOf !== null && (c.returnOf === c.id || !ids.has(c.returnOf)))
+  return stray
+    ? refuse('no-feed', `${stray.number} is the return of a conductor that is not in the design.`)
+    : null
+}

@@ -1,0 +1,57 @@
+import type { Design } from '../model/design'
+import { applyAdd } from './add'
+import { applyConductor } from './conductor'
+import type { Edit, EditResult } from './edit'
+import { applyJoin } from './join'
+import { applyMirror } from './mirror'
+import { applyMove } from './move'
+import { applyPart } from './part'
+import { applyReconnect } from './reconnect'
+import { applyRemove } from './remove'
+import { applySettings } from './settings'
+import { applyTurn } from './turn'
+import { applyValue } from './value'
+
+/**
+ * A design and an edit to a new design, or a refusal. Pure; what an edit does not touch keeps its identity, and an
+ * edit that changes nothing gives back the same design. O(design) at most.
+ */
+export function apply(design: Design, edit: Edit): EditResult {
+  switch (edit.do) {
+    case 'add':
+      return applyAdd(design, edit)
+    case 'remove':
+      return applyRemove(design, edit)
+    case 'move':
+      return applyMove(design, edit)
+    case 'turn':
+      return applyTurn(design, edit)
+    case 'mirror':
+      return applyMirror(design, edit)
+    case 'part':
+      return applyPart(design, edit)
+    case 'value':
+      return applyValue(design, edit)
+    case 'join':
+      return applyJoin(design, edit)
+    case 'reconnect':
+      return applyReconnect(design, edit)
+    case 'conductor':
+      return applyConductor(design, edit)
+    case 'settings':
+      return applySettings(design, edit)
+    case 'all':
+      return applyAll(design, edit.edits)
+  }
+}
+
+/** All or nothing: the first refusal refuses the whole. */
+function applyAll(design: Design, edits: readonly Edit[]): EditResult {
+  let now = design
+  for (const edit of edits) {
+    const result = apply(now, edit)
+    if (result.refused) return result
+    now = result.design
+  }
+  return { refused: false, design: now }
+}

@@ -1,0 +1,22 @@
+import { kindOf } from '../kinds/all'
+import type { Part } from '../model/design'
+import type { Electrical, ElectricalContext, Terminal } from '../model/kind'
+import { complete } from '../model/values'
+
+/** Terminals of a part as its kind declares them; null for a kind that this version does not know. */
+export function terminalsIn(part: Part): readonly Terminal[] | null {
+  const kind = kindOf(part.kind)
+  return kind ? kind.terminals(complete(kind.fields, part.values)) : null
+}
+
+/** A part of an unknown kind is taken to have every terminal that something refers to. */
+export function hasTerminal(part: Part, key: string): boolean {
+  const terminals = terminalsIn(part)
+  return terminals === null || terminals.some((t) => t.key === key)
+}
+
+/** The electrical model of a part in a system, without its figures mattering; null for an unknown kind. */
+export function electricalIn(part: Part, context: ElectricalContext): Electrical | null {
+  const kind = kindOf(part.kind)
+  return kind ? kind.electrical(complete(kind.fields, part.values), context) : null
+}

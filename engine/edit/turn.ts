@@ -1,0 +1,34 @@
+import { kindOf } from '../kinds/all'
+import type { Design, Part, Turn } from '../model/design'
+import { partById } from '../model/lookup'
+import { complete } from '../model/values'
+import { done, withParts } from './change'
+import type { EditOf, EditResult } from './edit'
+import { FURTHEST, GRID } from './grid'
+import { refuse } from './refuse'
+
+/** Turns each part clockwise about its own middle, to the nearest grid line. Four quarter turns are none. */
+export function applyTurn(design: Design, edit: EditOf<'turn'>): EditResult {
+  const ids = new Set(edit.parts)
+  for (const id of ids) if (!partById(design, id)) return refuse('no-part', `There is no part ${id} to turn.`)
+  return done(withParts(design, (p) => (ids.has(p.id) ? turned(p, edit.by) : p)))
+}
+
+function turned(part: Part, by: 90 | 180 | 270): Part {
+  const turn = ((part.turn + by) % 360) as Turn
+  if (by === 180) return { ...part, turn }
+  const { w, h } = boxOf(part)
+  // Cut towards zero, so that turning back undoes the half step as well.
+  const shift = Math.trunc((w - h) / 2 / GRID) * GRID
+  return { ...part, turn, x: bounded(part.x + shift), y: bounded(part.y - shift) }
+}
+
+const bounded = (at: number): number => Math.min(FURTHEST, Math.max(-FURTHEST, at))
+
+/** Size of the symbol box as it stands now; a part of unknown kind turns about its corner. */
+function boxOf(part: Part): { w: number; h: number } {
+  const kind = kindOf(part.kind)
+  if (!kind) return { w: 0, h: 0 }
+  const { w, h } = kind.symbol(complete(kind.fields, part.values))
+  return part.turn === 90 || part.turn === 270 ? { w: h, h: w } : { w, h }
+}

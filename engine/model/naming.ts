@@ -1,0 +1,52 @@
+import type { Design } from './design'
+
+/** Hands out ids, designations and conductor numbers that a design does not use yet, none of them twice. */
+export interface Naming {
+  readonly partId: () => string
+  readonly conductorId: () => string
+  /** Next designation of a class letter: "F7". */
+  readonly designation: (letter: string) => string
+  /** Next conductor number: "W12". */
+  readonly number: () => string
+}
+
+/** One past the highest number in use, so that a name taken off the drawing is not given to something else at once. */
+export function namingFor(design: Design): Naming {
+  const partId = counter('p', design.parts, (p) => p.id)
+  const conductorId = counter('c', design.conductors, (c) => c.id)
+  const number = counter('W', design.conductors, (c) => c.number)
+  const letters = new Map<string, () => string>()
+  const designation = (letter: string): string => {
+    let next = letters.get(letter)
+    if (!next) {
+      next = counter(letter, design.parts, (p) => p.designation)
+      letters.set(letter, next)
+    }
+    return next()
+  }
+  return { partId, conductorId, designation, number }
+}
+
+/** Next free id: "p12" for a part, "c12" for a conductor. */
+export const nextId = (design: Design, of: 'p' | 'c'): string =>
+  of === 'p' ? namingFor(design).partId() : namingFor(design).conductorId()
+
+export const nextDesignation = (design: Design, letter: string): string =>
+  namingFor(design).designation(letter)
+
+export const nextNumber = (design: Design): string => namingFor(design).number()
+
+function counter<T>(letter: string, items: readonly T[], nameOf: (item: T) => string): () => string {
+  let highest = 0
+  for (const item of items) {
+    const name = nameOf(item)
+    if (!name.startsWith(letter)) continue
+    const digits = name.slice(letter.length)
+    // Longer numbers come from elsewhere and need not be counted on from.
+    if (/^\d{1,9}$/.test(digits)) highest = Math.max(highest, Number(digits))
+  }
+  return () => {
+    highest += 1
+    return `${letter}${highest}`
+  }
+}

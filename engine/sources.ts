@@ -1,0 +1,191 @@
+/**
+ * Where figures come from. confirmed: read in the source itself. restated: read in a public page that restates a
+ * sold standard. from memory: not confirmed; marked so on screen and paper. common practice: the trade's habit,
+ * no published source.
+ */
+export type SourceStatus = 'confirmed' | 'restated' | 'from memory' | 'common practice'
+
+export interface Source {
+  readonly title: string
+  readonly edition: string
+  readonly status: SourceStatus
+  readonly note: string
+}
+
+export const SOURCES = {
+  'cfr-183-425': {
+    title: 'US 33 CFR 183.425, Conductors: general',
+    edition: 'as published by the Office of the Federal Register',
+    status: 'confirmed',
+    note: 'Federal law for boats with petrol engines; a benchmark for vehicles, not a duty. Table 5, 30 °C ambient.',
+  },
+  'cfr-183-455': {
+    title: 'US 33 CFR 183.455, Overcurrent protection: general',
+    edition: 'as published by the Office of the Federal Register',
+    status: 'confirmed',
+    note: 'Lengths ahead of the first device; devices of up to 150 % of the table current below 50 V.',
+  },
+  'cfr-engine-space': {
+    title: 'US 33 CFR 183.425, Table 5, note 1: engine spaces',
+    edition: 'as published by the Office of the Federal Register',
+    status: 'from memory',
+    note: 'Only the factor of 105 °C insulation was confirmed, by three published ratings; the others follow √((T-50)/(T-30)) within 0.01, except at 200 °C.',
+  },
+  'iso-6722-3': {
+    title: 'DIN ISO 6722-3, road vehicle cables, thick wall',
+    edition: 'edition not stated by the page that restates it',
+    status: 'restated',
+    note: 'Guide currents of single PVC conductors, conductor at 70 °C, for 30 and 50 °C ambient.',
+  },
+  'iec-60228': {
+    title: 'IEC 60228, conductors of insulated cables, class 5',
+    edition: 'edition not stated by the pages that restate it',
+    status: 'restated',
+    note: 'Largest resistance at 20 °C, plain copper; three pages agree.',
+  },
+  'astm-b258': {
+    title: 'ASTM B258, American wire gauge; NBS Handbook 100, copper wire tables',
+    edition: 'NBS Handbook 100, 1966',
+    status: 'restated',
+    note: 'Diameters 0.127 mm · 92^((36-n)/39); three tables agree. Solid conductor; stranded is commonly about 2 % higher.',
+  },
+  'nbs-100': {
+    title: 'NBS Handbook 100, copper wire tables: copper constants',
+    edition: '1966',
+    status: 'from memory',
+    note: '1/58 Ω·mm²/m and 0.00393 for each kelvin at 20 °C; both reproduce published tables to four digits.',
+  },
+  'au-cable-charts': {
+    title: 'Published strandings of Australian auto and B&S cable',
+    edition: 'two trade charts',
+    status: 'restated',
+    note: 'Sections from strand counts. For 3 mm auto the charts differ (1.13 and 0.85 mm²).',
+  },
+  'au-nz-3001-2': {
+    title: 'AS/NZS 3001.2:2022, section 5.4',
+    edition: '2022, read in a public guide of the trade',
+    status: 'restated',
+    note: 'First device within 200 mm of the battery, directly outside its enclosure, or under 1.0 m where suitably enclosed.',
+  },
+  'abyc-e11-drop': {
+    title: 'ABYC E-11, voltage drop',
+    edition: 'edition not stated by the pages that restate it',
+    status: 'restated',
+    note: '3 % for critical circuits, 10 % for others; two pages agree.',
+  },
+  'abyc-e11-bundles': {
+    title: 'ABYC E-11, conductors in a bundle',
+    edition: 'edition not stated by the page that restates it',
+    status: 'restated',
+    note: 'Editions differ on whether it holds below 50 V; applied here, which is the careful reading.',
+  },
+  'iec-60364-5-52': {
+    title: 'IEC 60364-5-52, ambient temperature and grouping',
+    edition: 'edition not stated by the pages that restate it',
+    status: 'restated',
+    note: 'Ambient factors of PVC 70 °C at 40 to 55 °C confirmed through a printed table; grouping of 1 to 6, 8 and 20 circuits seen on pages, others from memory.',
+  },
+  'iec-60364-4-43': {
+    title: 'IEC 60364-4-43, protection against overcurrent',
+    edition: 'edition not stated by the guide that restates it',
+    status: 'restated',
+    note: 'Design current ≤ device rating ≤ current of the conductor; k of the short-circuit law.',
+  },
+  'nec-continuous': {
+    title: 'NFPA 70, 210.19 and 215.2: continuous loads at 125 %',
+    edition: 'edition not stated by the article that restates it',
+    status: 'restated',
+    note: 'A device carries 80 % of its rating continuously unless made for 100 %.',
+  },
+  'nec-240-6': {
+    title: 'NFPA 70, 240.6: standard ratings',
+    edition: 'edition not stated by the page that restates it',
+    status: 'restated',
+    note: '15 to 600 A.',
+  },
+  'din-72581': {
+    title: 'DIN 72581-3 and ISO 8820, ratings and colours of blade fuses',
+    edition: 'edition not stated by the pages that restate it',
+    status: 'restated',
+    note: 'Blade 1 to 40 A, large blade 20 to 120 A; two pages agree.',
+  },
+  'iso-8820-5': {
+    title: 'ISO 8820-5, bolt-in fuses',
+    edition: 'not confirmed',
+    status: 'from memory',
+    note: '40 to 500 A for the 51 mm hole spacing.',
+  },
+  'iso-10133-least': {
+    title: 'ISO 10133:2012, least conductor sizes',
+    edition: '2012, excerpt',
+    status: 'restated',
+    note: '1 mm² laid alone, 0.75 mm² inside a sheath.',
+  },
+  'iec-60757': {
+    title: 'IEC 60757, code of colours',
+    edition: '2021, excerpt',
+    status: 'restated',
+    note: 'Letters of colours.',
+  },
+  'abyc-colours': {
+    title: 'ABYC E-11, colours of DC conductors',
+    edition: 'edition not stated by the page that restates it',
+    status: 'restated',
+    note: 'Red positive, black or yellow negative.',
+  },
+  'din-72551': {
+    title: 'DIN 72551, colours in road vehicles',
+    edition: 'not confirmed',
+    status: 'from memory',
+    note: '31 brown, 30 red, 15 black.',
+  },
+  'battery-shunt': {
+    title: 'The battery shunt stands in the only way between the battery and everything else',
+    edition: '',
+    status: 'common practice',
+    note: 'Follows from where the current goes.',
+  },
+  'shunt-continuous': {
+    title: "Makers' guidance on shunts",
+    edition: 'two guides',
+    status: 'restated',
+    note: 'Two thirds of the rated current for continuous use.',
+  },
+  'iec-62548': {
+    title: 'IEC 62548 and NFPA 70 article 690, PV arrays',
+    edition: 'read in published sample calculations',
+    status: 'restated',
+    note: 'Cold open-circuit voltage, 1.25 and 1.56 factors, string fuses of 1.5 to 2.4 times the short-circuit current.',
+  },
+  'load-side-shunt': {
+    title: 'Every load returns through the load-side shunt and nothing else does',
+    edition: '',
+    status: 'common practice',
+    note: 'Follows from where the current goes.',
+  },
+  'first-principles': {
+    title: "Kirchhoff's and Ohm's laws on the drawn network",
+    edition: '',
+    status: 'confirmed',
+    note: 'Computed from the drawing; no table stands behind it.',
+  },
+  'common-practice': {
+    title: 'Common practice of the trade',
+    edition: '',
+    status: 'common practice',
+    note: 'No published source.',
+  },
+  own: {
+    title: "The designer's own figure",
+    edition: '',
+    status: 'common practice',
+    note: 'Typed by the designer of this drawing.',
+  },
+} as const satisfies Readonly<Record<string, Source>>
+
+export type SourceKey = keyof typeof SOURCES
+
+/** The source behind a key; undefined for a key that is not in the list. */
+export function sourceOf(key: string): Source | undefined {
+  return Object.hasOwn(SOURCES, key) ? SOURCES[key as SourceKey] : undefined
+}
