@@ -115,6 +115,30 @@ export const SOURCES = {
     status: 'from memory',
     note: '40 to 500 A for the 51 mm hole spacing.',
   },
+  'iso-10133-near': {
+    title: 'ISO 10133, first device within 200 mm of the source',
+    edition: 'not confirmed',
+    status: 'from memory',
+    note: 'Otherwise the conductor is in a protective covering up to the device.',
+  },
+  'iso-10133-drop': {
+    title: 'ISO 10133, voltage drop of 10 % at full load',
+    edition: 'not confirmed',
+    status: 'from memory',
+    note: '3 % for safety equipment and panel mains was read in an excerpt; the general 10 % was not.',
+  },
+  'ambient-law': {
+    title: 'Current of a conductor goes with the square root of its temperature rise',
+    edition: '',
+    status: 'confirmed',
+    note: 'Heat made goes with the square of the current, heat given off with the rise. Reproduces the printed factors of PVC 70 °C at 40 to 55 °C within 0.01.',
+  },
+  'mains-drop-au-nz': {
+    title: 'AS/NZS 3000:2018, 3.6.2, voltage drop',
+    edition: '2018, restated by one page',
+    status: 'restated',
+    note: '5 % from the supply to the load, written for low voltage. The limit of AS/NZS 3001.2 for extra-low voltage was not found.',
+  },
   'iso-10133-least': {
     title: 'ISO 10133:2012, least conductor sizes',
     edition: '2012, excerpt',
@@ -163,11 +187,23 @@ export const SOURCES = {
     status: 'common practice',
     note: 'Follows from where the current goes.',
   },
-  'first-principles': {
-    title: "Kirchhoff's and Ohm's laws on the drawn network",
+  method: {
+    title: 'Computed from the drawing',
     edition: '',
     status: 'confirmed',
-    note: 'Computed from the drawing; no table stands behind it.',
+    note: "Kirchhoff's and Ohm's laws on the drawn network; no table stands behind it.",
+  },
+  rating: {
+    title: 'The rating stated for the part',
+    edition: '',
+    status: 'confirmed',
+    note: 'Typed on the card of the part, from its maker.',
+  },
+  'rule-set': {
+    title: 'The rule set of the design',
+    edition: '',
+    status: 'confirmed',
+    note: 'Its name, edition and the source of each of its figures are printed with the checks.',
   },
   'common-practice': {
     title: 'Common practice of the trade',

@@ -1,6 +1,9 @@
 import type { ConductorId, PartId } from '../model/design'
 import type { DeviceRole } from '../model/kind'
+import type { Ampacity } from '../tables/ampacity'
 import type { Amps, MaybeUnlimited, Ohms } from '../units'
+
+export type { Ampacity } from '../tables/ampacity'
 
 /** No answer is an answer of its own: a code, and the things to fill in or mend before the check can be made. */
 export interface NotChecked {
@@ -70,13 +73,7 @@ export interface RunAnswer {
   readonly nature: 'positive' | 'negative' | 'other' | 'data' | 'mains'
 }
 
-/** Ampacity with the rows and factors it came from. */
-export interface Ampacity {
-  readonly amps: Amps
-  readonly baseAmps: Amps
-  readonly factors: readonly { readonly name: string; readonly value: number; readonly source: string }[]
-  readonly source: string
-  /** False where a figure could not be confirmed; marked so on screen and paper. */
+/** False where a figure could not be confirmed; marked so on screen and paper. */
   readonly confirmed: boolean
 }
 
