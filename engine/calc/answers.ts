@@ -73,10 +73,6 @@ export interface RunAnswer {
   readonly nature: 'positive' | 'negative' | 'other' | 'data' | 'mains'
 }
 
-/** False where a figure could not be confirmed; marked so on screen and paper. */
-  readonly confirmed: boolean
-}
-
 /** A branch inside a part (fuse, contact, shunt) or a bar. */
 export interface BranchAnswer {
   readonly part: PartId
