@@ -14,7 +14,8 @@ export interface Extreme {
 /**
  * Flows x on arcs `from` → `to` between vertices, low ≤ x ≤ high (low ≤ 0 ≤ high, either may be infinite), as much
  * in as out at every vertex: what device currents may do together, one balance a net. Prepared once; the
- * answer maximises one objective after another over the arcs (minimise by turning the signs).
+ * answer maximises one objective after another over the arcs (minimise by turning the signs). Coefficients that
+ * differ by less than `rounding` count as equal: without it, rounding between two unlimited arcs would have no end.
  *
  * Pairs of vertices that no ring of pairs goes through balance each on their own, as a knapsack; rings go
  * through a small linear program. Expected time linear in the arcs where there are no rings.
@@ -25,7 +26,7 @@ export function balance(
   to: Int32Array,
   low: Float64Array,
   high: Float64Array,
-): (objective: Float64Array) => Extreme {
+): (objective: Float64Array, rounding?: number) => Extreme {
   const { loops, pairs, rings } = parts(vertexCount, from, to)
   const solvers = rings.map((arcs) => ringSolver(arcs, from, to, low, high))
   const ahead = from.map((u, i) => (u < to[i]! ? 1 : -1))
@@ -33,22 +34,22 @@ export function balance(
   const most = high.map((h, i) => (ahead[i] === 1 ? h : -low[i]!))
   const gain = new Float64Array(from.length)
 
-  return (objective) => {
+  return (objective, rounding = 0) => {
     const x = new Float64Array(from.length)
     let value = 0
     for (const i of loops) {
       const c = objective[i]!
-      if (c === 0) continue
+      if (Math.abs(c) <= rounding) continue
       x[i] = c > 0 ? high[i]! : low[i]!
       value += c * x[i]!
       if (!Number.isFinite(x[i]!)) x[i] = 0
     }
     for (let i = 0; i < gain.length; i++) gain[i] = objective[i]! * ahead[i]!
     for (const arcs of pairs) {
-      value += knapsack(arcs, gain, least, most, x)
+      value += knapsack(arcs, gain, least, most, x, rounding)
       for (const i of arcs) if (ahead[i] === -1) x[i] = -x[i]! + 0
     }
-    for (const solve of solvers) value += solve(objective, x)
+    for (const solve of solvers) value += solve(objective, x, rounding)
     return { value, x }
   }
 }
@@ -101,7 +102,7 @@ function ringSolver(
   to: Int32Array,
   low: Float64Array,
   high: Float64Array,
-): (objective: Float64Array, x: Float64Array) => number {
+): (objective: Float64Array, x: Float64Array, rounding: number) => number {
   const row = new Map<number, number>()
   for (const i of arcs) for (const v of [from[i]!, to[i]!]) if (!row.has(v)) row.set(v, row.size)
   const rowCount = row.size - 1
@@ -121,8 +122,9 @@ function ringSolver(
     lower: Float64Array.from(arcs, (i) => low[i]!),
     upper: Float64Array.from(arcs, (i) => high[i]!),
   })
-  return (objective, x) => {
-    const answer = solve(Float64Array.from(arcs, (i) => objective[i]!))
+  return (objective, x, rounding) => {
+    const grid = (c: number): number => (rounding > 0 ? Math.round(c / rounding) * rounding : c)
+    const answer = solve(Float64Array.from(arcs, (i) => grid(objective[i]!)))
     if (answer.status === 'unbounded') return Number.POSITIVE_INFINITY
     if (answer.status !== 'optimal') throw new Error(`a balance of bounded flows ended as ${answer.status}`)
     arcs.forEach((i, j) => {

@@ -5,7 +5,8 @@ const TIE = 1e-10
  * Maximise gain·x with low ≤ x ≤ high and Σx = 0, where low ≤ 0 ≤ high and either may be infinite: whoever gains
  * most goes to its upper bound, whoever gains least to its lower, and those at the price in between make up
  * the balance from 0. Writes x; returns the value, Infinity where there is no end (x is then left at 0).
- * `of` names the entries that take part. Expected time linear in their number.
+ * `of` names the entries that take part; gains closer than `rounding` count as equal. Expected time linear in
+ * their number.
  */
 export function knapsack(
   of: Int32Array,
@@ -13,6 +14,7 @@ export function knapsack(
   low: Float64Array,
   high: Float64Array,
   x: Float64Array,
+  rounding = 0,
 ): number {
   let largest = 0
   let mostUp = Number.NEGATIVE_INFINITY
@@ -24,7 +26,7 @@ export function knapsack(
     if (high[i] === Number.POSITIVE_INFINITY && g > mostUp) mostUp = g
     if (low[i] === Number.NEGATIVE_INFINITY && g < leastDown) leastDown = g
   }
-  const tie = TIE * largest
+  const tie = Math.max(TIE * largest, rounding)
   if (mostUp > leastDown + tie) return Number.POSITIVE_INFINITY
   const price =
     mostUp >= leastDown ? (mostUp + leastDown) / 2 : priceBetween(of, gain, low, high, mostUp, leastDown)

@@ -1,0 +1,336 @@
+import { describe, expect, it } from 'vitest'
+import type { NetworkBranch, NetworkDevice, NetworkForm } from '../../../engine/calc/form'
+import { type MeterRole, meter } from '../../../engine/calc/meters'
+import { prepare } from '../../../engine/calc/prepare'
+import { deviceCurrents, readingErrors } from '../../../engine/calc/reading'
+import { transfer } from '../../../engine/calc/transfer'
+import { keepLp, type LpRow } from '../../reference/highs'
+
+/** Load bar, shunt, battery bar and chassis; what each test adds says what is wrong. Common practice, no source. */
+class Sketch {
+  readonly nodes = new Set<string>()
+  readonly branches: NetworkBranch[] = []
+  readonly devices: NetworkDevice[] = []
+
+  wire(from: string, to: string, resistance = 0.01, id = `${from} ${to}`): this {
+    this.nodes.add(from).add(to)
+    this.branches.push({ id, from, to, resistance, kind: id.startsWith('shunt') ? 'shunt' : 'conductor' })
+    return this
+  }
+
+  device(id: string, positive: string, negative: string, min: number, max: number, emf?: number): this {
+    this.nodes.add(positive).add(negative)
+    this.devices.push({
+      id,
+      positive,
+      negative,
+      min,
+      max,
+      sustainedFault: 0,
+      ...(emf ? { emf, internalResistance: 0.01 } : {}),
+    })
+    return this
+  }
+
+  form(): NetworkForm {
+    return { nodes: [...this.nodes], branches: this.branches, devices: this.devices }
+  }
+}
+
+const system = (): Sketch =>
+  new Sketch()
+    .wire('loads-', 'bar-', 0.0005, 'shunt')
+    .wire('bat-', 'bar-', 0.001)
+    .wire('bat+', 'bar+', 0.001)
+    .device('battery', 'bat+', 'bat-', -50, 100, 12.8)
+    .device('lamp', 'bar+', 'loads-', -5, 0)
+    .device('pump', 'bar+', 'loads-', -8, 0)
+    .device('charger', 'bar+', 'bar-', 0, 30)
+    .device('inverter-charger', 'bar+', 'bar-', -80, 40)
+
+function look(sketch: Sketch, role?: MeterRole) {
+  const form = sketch.form()
+  const p = prepare(form)
+  const shunt = p.branchIndex.get('shunt')!
+  const m = meter(p, transfer(p), role ? { shunt, role } : { shunt })
+  const errors = readingErrors(deviceCurrents(p), m)
+  const share = (id: string) => m.shares.find((s) => s.device === p.deviceIndex.get(id))!
+  const names = (causes: readonly { device: number }[]) => causes.map((c) => form.devices[c.device]!.id)
+  return { m, errors, share, names }
+}
+const exactly = (x: number) => ({ from: expect.closeTo(x, 9), to: expect.closeTo(x, 9) })
+
+describe('load-side shunt', () => {
+  it('tells the truth where every load returns through it and nothing else does', () => {
+    const { m, errors, share } = look(system())
+    expect(m.role).toBe('load')
+    for (const id of ['lamp', 'pump'])
+      expect(share(id)).toMatchObject({ range: { from: 1, to: 1 }, expected: 1 })
+    for (const id of ['charger', 'inverter-charger'])
+      expect(share(id)).toMatchObject({ range: { from: 0, to: 0 }, expected: 0 })
+    expect(errors.over.amps).toBe(0)
+    expect(errors.under.amps).toBe(0)
+    expect(m.reversed).toBe(false)
+    expect(m.betweenBatteries).toBe(0)
+    expect(m.volts).toBe(12.8)
+  })
+
+  it('misses what a bypassing load draws', () => {
+    const { errors, share, names } = look(system().device('fridge', 'bar+', 'bar-', -6, 0))
+    expect(share('fridge')).toMatchObject({ range: { from: 0, to: 0 }, expected: 1 })
+    expect(errors.under.amps).toBeCloseTo(6, 9)
+    expect(errors.over.amps).toBe(0)
+    expect(names(errors.under.causes)).toEqual(['fridge'])
+  })
+
+  it('takes a source behind it off the reading', () => {
+    const { errors, share, names } = look(system().device('sun', 'bar+', 'loads-', 0, 20))
+    expect(share('sun')).toMatchObject({ range: { from: 1, to: 1 }, expected: 0 })
+    expect(errors.under.amps).toBeCloseTo(20, 9)
+    expect(names(errors.under.causes)).toEqual(['sun'])
+  })
+
+  it('gives an inverter-charger behind it both errors', () => {
+    const { errors } = look(system().device('second inverter-charger', 'bar+', 'loads-', -70, 25))
+    expect(errors.over.amps).toBeCloseTo(70, 9)
+    expect(errors.under.amps).toBeCloseTo(25, 9)
+  })
+
+  it('sees only part where the chassis lies beside the return', () => {
+    // Current divides by conductance: through bar and shunt 0.01 + 0.0005 Ω, over the chassis 0.03 + 0.002 Ω.
+    const { share, errors } = look(
+      system()
+        .wire('fan-', 'loads-', 0.01)
+        .wire('fan-', 'chassis', 0.03)
+        .wire('chassis', 'bar-', 0.002)
+        .device('fan', 'bar+', 'fan-', -10, 0),
+    )
+    const part = 0.032 / (0.032 + 0.0105)
+    expect(share('fan').range).toEqual(exactly(part))
+    // The chassis path carries part of the other loads too.
+    const others = 0.042 / (0.042 + 0.0005)
+    expect(share('lamp').range).toEqual(exactly(others))
+    expect(errors.under.amps).toBeCloseTo(10 * (1 - part) + 13 * (1 - others), 9)
+  })
+
+  it('knows when it is the wrong way round', () => {
+    const turned = system()
+    const { from, to, ...shunt } = turned.branches[0]!
+    turned.branches[0] = { ...shunt, from: to, to: from }
+    const { m, share, errors } = look(turned)
+    expect(m.reversed).toBe(true)
+    expect(share('lamp').range).toEqual({ from: -1, to: -1 })
+    expect(errors.under.amps).toBeCloseTo(26, 9)
+  })
+
+  it('knows when batteries are on both sides', () => {
+    const { m, share, errors } = look(system().device('second', 'bar+', 'loads-', -50, 60, 12.8))
+    expect(m.betweenBatteries).toBe(1)
+    expect(share('lamp').range).toEqual({ from: 0, to: 1 })
+    // The second battery's own current never comes from the load bar: 60 A out of it, or 50 A into it.
+    expect(errors.under.amps).toBeCloseTo(60, 9)
+    expect(errors.over.amps).toBeCloseTo(50, 9)
+  })
+
+  it('leaves the starting circuit on the same chassis alone', () => {
+    const { share, errors } = look(
+      system()
+        .wire('bar-', 'chassis', 0.001)
+        .device('starter battery', 'start+', 'chassis', -80, 600, 12.6)
+        .device('radio', 'start+', 'chassis', -4, 0)
+        .device('dc charger/in', 'start+', 'chassis', -35, 0)
+        .device('dc charger/out', 'bar+', 'bar-', 0, 30),
+    )
+    for (const id of ['radio', 'dc charger/in']) expect(share(id).expected).toBeUndefined()
+    expect(share('dc charger/out')).toMatchObject({ range: { from: 0, to: 0 }, expected: 0 })
+    expect(errors.under.amps).toBe(0)
+    expect(errors.over.amps).toBe(0)
+  })
+
+  it('counts the input of a step-down converter as a load, and leaves what it feeds alone', () => {
+    const { share, errors } = look(
+      system()
+        .device('converter/in', 'bar+', 'loads-', -12, 0)
+        .device('converter/out', 'five', 'loads-', 0, 20)
+        .device('camera', 'five', 'loads-', -3, 0),
+    )
+    expect(share('converter/in')).toMatchObject({ range: { from: 1, to: 1 }, expected: 1 })
+    expect(share('camera')).toMatchObject({ range: { from: 0, to: 0 }, expected: undefined })
+    expect(errors.under.amps).toBe(0)
+  })
+
+  it('says that nothing can balance a device left on its own', () => {
+    expect(look(system().device('stray', 'nowhere+', 'nowhere-', -1, 0)).share('stray').range).toBeUndefined()
+  })
+})
+
+describe('battery shunt', () => {
+  const bank = (): Sketch =>
+    new Sketch()
+      .wire('bar-', 'bat-', 0.0005, 'shunt')
+      .wire('bat+', 'bar+', 0.001)
+      .device('battery', 'bat+', 'bat-', -50, 100, 12.8)
+      .device('lamp', 'bar+', 'bar-', -5, 0)
+      .device('charger', 'bar+', 'bar-', 0, 30)
+
+  it('tells the truth where every load and source passes it', () => {
+    const { m, share, errors } = look(bank())
+    expect(m.role).toBe('battery')
+    for (const id of ['lamp', 'charger'])
+      expect(share(id)).toMatchObject({ range: { from: 1, to: 1 }, expected: 1 })
+    expect(errors.over.amps).toBe(0)
+    expect(errors.under.amps).toBe(0)
+  })
+
+  it('gives a range inside one battery lead, and calls it an error', () => {
+    const { m, share, errors } = look(bank().device('second', 'bar+', 'bar-', -50, 100, 12.8))
+    expect(share('lamp').range).toEqual({ from: 0, to: 1 })
+    expect(m.betweenBatteries).toBe(1)
+    // Truth is what both deliver; the second alone can give 5 A to the lamp and 50 A to the first ... reading −50, truth 5.
+    expect(errors.under.amps).toBeCloseTo(55, 9)
+  })
+
+  it('misses a charger on the battery post', () => {
+    const { share, errors, names } = look(bank().device('sun', 'bar+', 'bat-', 0, 20), 'battery')
+    expect(share('sun')).toMatchObject({ range: { from: 0, to: 0 }, expected: 1 })
+    expect(errors.over.amps).toBeCloseTo(20, 9)
+    expect(names(errors.over.causes)).toEqual(['sun'])
+  })
+
+  it('stands in the positive as well, and under a bank in series', () => {
+    const sketch = new Sketch()
+      .wire('bat+', 'bar+', 0.0005, 'shunt')
+      .device('low', 'middle', 'bar-', -50, 100, 12.8)
+      .device('high', 'bat+', 'middle', -50, 100, 12.8)
+      .device('lamp', 'bar+', 'bar-', -5, 0)
+      .device('charger', 'bar+', 'bar-', 0, 30)
+    const { m, share, errors } = look(sketch)
+    expect(m.role).toBe('battery')
+    expect(share('lamp').range).toEqual({ from: 1, to: 1 })
+    expect(errors.over.amps).toBe(0)
+    expect(m.volts).toBe(25.6)
+  })
+})
+
+describe('reading error against HiGHS', () => {
+  it('is that of a linear program in device currents, branch currents and node voltages, on 600 networks', () => {
+    const seen = { finite: 0, endless: 0, wrong: 0 }
+    for (let seed = 1; seed <= 600; seed++) {
+      const form = scrambled(seed)
+      const p = prepare(form)
+      const shunt = p.branchIndex.get('shunt')!
+      const m = meter(p, transfer(p), { shunt, role: seed % 2 === 0 ? 'load' : 'battery' })
+      const errors = readingErrors(deviceCurrents(p), m)
+      const lp = wholeNetwork(form)
+      const objective = new Float64Array(lp.bounds.length)
+      objective[form.devices.length + shunt] = 1
+      m.truth.forEach((c, d) => {
+        objective[d]! -= c
+      })
+      const kept = keepLp(lp)
+      const over = kept.optimise('max', objective)
+      const under = kept.optimise('min', objective)
+      kept.dispose()
+      for (const [ours, theirs] of [
+        [errors.over, over],
+        [errors.under, under],
+      ] as const) {
+        if (theirs.status === 'unbounded') {
+          seen.endless++
+          expect(ours.amps).toBe(Number.POSITIVE_INFINITY)
+          continue
+        }
+        if (theirs.status !== 'optimal') throw new Error(theirs.status)
+        seen.finite++
+        if (ours.amps > 0.01) seen.wrong++
+        expect(Math.abs(ours.amps - Math.abs(theirs.value))).toBeLessThan(1e-6 * (1 + ours.amps))
+      }
+    }
+    expect(seen.finite).toBeGreaterThan(800)
+    expect(seen.wrong).toBeGreaterThan(400)
+    expect(seen.endless).toBeGreaterThan(20)
+  })
+})
+
+/** Two to four nets of random shape, devices of all natures between and inside them; one branch is the shunt. */
+function scrambled(seed: number): NetworkForm {
+  let s = (Math.imul(seed, 2654435761) ^ 0x9e3779b9) >>> 0
+  // Numerical Recipes' linear congruential generator (constants from memory).
+  const draw = (): number => {
+    s = (Math.imul(s, 1664525) + 1013904223) >>> 0
+    return s / 4294967296
+  }
+  const upTo = (n: number): number => Math.floor(draw() * n)
+  const sketch = new Sketch()
+  const nets: string[][] = []
+  for (let k = 2 + upTo(3); k > 0; k--) {
+    const net = Array.from({ length: 2 + upTo(6) }, (_, i) => `${nets.length}.${i}`)
+    const wire = (u: number, v: number): void => {
+      const id = `w${sketch.branches.length}`
+      sketch.wire(net[u]!, net[v]!, 10 ** (draw() * 3 - 3), id)
+    }
+    for (let i = 1; i < net.length; i++) wire(i, upTo(i))
+    for (let i = upTo(3); i > 0; i--) wire(upTo(net.length), upTo(net.length))
+    nets.push(net)
+  }
+  const first = sketch.branches.findIndex((b) => b.from !== b.to)
+  sketch.branches[first] = { ...sketch.branches[first]!, id: 'shunt', kind: 'shunt' }
+  const node = (net: string[]): string => net[upTo(net.length)]!
+  const bound = (): number => (draw() < 0.3 ? 0 : upTo(90))
+  for (let i = 4 + upTo(8); i > 0; i--) {
+    const low = upTo(nets.length)
+    const high = draw() < 0.1 ? low : (low + 1 + upTo(nets.length - 1)) % nets.length
+    const battery = draw() < 0.3
+    sketch.device(`d${i}`, node(nets[high]!), node(nets[low]!), -bound(), bound(), battery ? 12 : undefined)
+  }
+  const { nodes, branches, devices } = sketch.form()
+  return {
+    nodes,
+    branches,
+    devices: devices.map((d) => (d.emf && draw() < 0.4 ? { ...d, max: 'unlimited', min: 'unlimited' } : d)),
+  }
+}
+
+/** The whole network written out: columns x by device, i by branch, v by node in mV; Kirchhoff's and Ohm's laws as rows. */
+function wholeNetwork(form: NetworkForm): { rows: LpRow[]; bounds: [number, number][] } {
+  const k = form.devices.length
+  const m = form.branches.length
+  const at = new Map(form.nodes.map((id, i) => [id, i]))
+  const sums = form.nodes.map(() => new Map<number, number>())
+  const put = (node: string, column: number, value: number): void => {
+    const row = sums[at.get(node)!]!
+    row.set(column, (row.get(column) ?? 0) + value)
+  }
+  form.devices.forEach((d, j) => {
+    put(d.positive, j, 1)
+    put(d.negative, j, -1)
+  })
+  form.branches.forEach((b, e) => {
+    put(b.from, k + e, -1)
+    put(b.to, k + e, 1)
+  })
+  const row = (entries: Iterable<[number, number]>): LpRow => {
+    const kept = [...entries].filter(([, value]) => value !== 0)
+    return { lower: 0, upper: 0, columns: kept.map((x) => x[0]), values: kept.map((x) => x[1]) }
+  }
+  const ohm = form.branches.map((b, e) => {
+    const entries = new Map([[k + e, 1000 * b.resistance]])
+    for (const [node, sign] of [
+      [b.from, -1],
+      [b.to, 1],
+    ] as const) {
+      const column = k + m + at.get(node)!
+      entries.set(column, (entries.get(column) ?? 0) + sign)
+    }
+    return row(entries)
+  })
+  const end = (x: number | 'unlimited', sign: number): number => (x === 'unlimited' ? sign * Infinity : x)
+  return {
+    rows: [...sums.map(row), ...ohm],
+    bounds: [
+      ...form.devices.map((d): [number, number] => [end(d.min, -1), end(d.max, 1)]),
+      ...form.branches.map((): [number, number] => [-Infinity, Infinity]),
+      ...form.nodes.map((): [number, number] => [-Infinity, Infinity]),
+    ],
+  }
+}
