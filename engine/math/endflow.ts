@@ -22,6 +22,7 @@ export interface EndFlows {
  */
 export function endFlows(net: Supplied): EndFlows {
   const { graph, forward, backward, supply } = net
+  if (!supply.some((x) => x > 0)) return { into: () => 0, cut: () => ({ edges: [], vertices: [] }) }
   const tree = blockTree(graph)
   const { jointStart, jointVertex, jointBlock, vertexStart, atVertex, order, top } = tree
   /** Per joint: what comes out of the block into the vertex, and what comes to the vertex from elsewhere. */
