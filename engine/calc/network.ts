@@ -1,0 +1,208 @@
+import { kindOf } from '../kinds/all'
+import type { Conductor, ConductorId, Design, Part, PartId, TerminalRef } from '../model/design'
+import type { DeviceRole, Electrical, ElectricalContext, PartBranch, PartDevice, Pole } from '../model/kind'
+import { complete } from '../model/values'
+import { resistancePerMetre } from '../tables/resistance'
+import type { Ohms } from '../units'
+import type { NetworkBranch, NetworkDevice, NetworkForm } from './form'
+
+/** Resistance and length stand in where a conductor's own are missing; everything that leans on them is not checked. */
+const ASSUMED_OHMS = 0.005
+/** A crimped lug on a clean stud is some tens of micro-ohms; common practice, no source. */
+const TERMINATION_OHMS = 0.00005
+
+export interface PartBranchRef {
+  readonly part: PartId
+  readonly branch: PartBranch
+}
+
+export interface PartDeviceRef {
+  readonly part: PartId
+  readonly device: PartDevice
+  readonly role: DeviceRole
+}
+
+/**
+ * The border between ids and the network form. Branch ids: a conductor's own id, or `${part}/${branch}`;
+ * device ids: `${part}/${device}`; node ids: the first of the joined terminals, `${part}/${terminal}`.
+ */
+export interface Border {
+  readonly form: NetworkForm
+  /** Node of each terminal, by `${part}/${terminal}`. */
+  readonly nodeOf: ReadonlyMap<string, string>
+  readonly branches: ReadonlyMap<string, PartBranchRef>
+  readonly devices: ReadonlyMap<string, PartDeviceRef>
+  /** Conductors that are branches of the network, by id. */
+  readonly conductors: ReadonlyMap<ConductorId, Conductor>
+  /** Conductors whose resistance stands in for a missing size or length. */
+  readonly assumed: ReadonlySet<ConductorId>
+  /** Devices with a bound that is not known, and branches (fuses) with no rating, by id. */
+  readonly unknownDevices: ReadonlySet<string>
+  readonly unratedFuses: ReadonlySet<string>
+}
+
+/** How far an unknown device is let go: 'none' draws and feeds nothing, 'any' is bounded by the rest alone. */
+export type UnknownAs = 'none' | 'any'
+
+/** Which branches of parts are taken as open: ids of contacts. */
+export type OpenContacts = ReadonlySet<string>
+
+export const terminalKey = (t: TerminalRef): string => `${t.part}/${t.terminal}`
+
+export function contextOf(design: Design): ElectricalContext {
+  const systemV = design.settings.systemV
+  // 10.0 V: lowest output of a 12 V LiFePO4 pack in print; 14.6 V: its highest charge voltage (published data sheets).
+  return { systemV, lowestV: (10 / 12) * systemV, highestV: (14.6 / 12) * systemV }
+}
+
+/** The electrical model of a part, or none where its kind is unknown. */
+export function electricalOf(part: Part, context: ElectricalContext): Electrical | null {
+  const kind = kindOf(part.kind)
+  return kind ? kind.electrical(complete(kind.fields, part.values), context) : null
+}
+
+/** Poles of the terminals of a design, by `${part}/${terminal}`; terminals of unknown kinds are 'any'. */
+export function polesOf(design: Design): Map<string, Pole> {
+  const poles = new Map<string, Pole>()
+  for (const part of design.parts) {
+    const kind = kindOf(part.kind)
+    if (!kind) continue
+    for (const t of kind.terminals(complete(kind.fields, part.values))) poles.set(`${part.id}/${t.key}`, t.pole)
+  }
+  return poles
+}
+
+/** Data links, sense leads between sense terminals and mains conductors are drawn but are no part of the network. */
+export function carriesPower(c: Conductor, poles: ReadonlyMap<string, Pole>): boolean {
+  const a = poles.get(terminalKey(c.from)) ?? 'any'
+  const b = poles.get(terminalKey(c.to)) ?? 'any'
+  if (a === 'data' || b === 'data' || a === 'mains' || b === 'mains') return false
+  return !(a === 'sense' && b === 'sense')
+}
+
+/** Lays a design out as a network form. O(parts + conductors). */
+export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts): Border {
+  const context = contextOf(design)
+  const poles = polesOf(design)
+  const groups = new Groups()
+  const models: { part: Part; model: Electrical }[] = []
+  const frames: { node: string; part: PartId; ohms: Ohms }[] = []
+  for (const part of design.parts) {
+    const model = electricalOf(part, context)
+    if (!model) continue
+    models.push({ part, model })
+    for (const group of model.merges)
+      for (const terminal of group) groups.join(`${part.id}/${group[0]}`, `${part.id}/${terminal}`)
+    if (model.frame) frames.push({ node: `${part.id}/${model.frame.terminal}`, part: part.id, ohms: model.frame.ohms })
+  }
+
+  const branches: NetworkBranch[] = []
+  const devices: NetworkDevice[] = []
+  const partBranches = new Map<string, PartBranchRef>()
+  const partDevices = new Map<string, PartDeviceRef>()
+  const unknownDevices = new Set<string>()
+  const unratedFuses = new Set<string>()
+  for (const { part, model } of models) {
+    for (const branch of model.branches) {
+      const id = `${part.id}/${branch.key}`
+      partBranches.set(id, { part: part.id, branch })
+      if (branch.kind === 'fuse' && branch.ratingA === null) unratedFuses.add(id)
+      if (open.has(id)) continue
+      branches.push({
+        id,
+        from: groups.find(`${part.id}/${branch.from}`),
+        to: groups.find(`${part.id}/${branch.to}`),
+        resistance: branch.ohms,
+        kind: branch.kind,
+        ...(branch.ratingA === null ? {} : { rating: branch.ratingA }),
+      })
+    }
+    for (const device of model.devices) {
+      const id = `${part.id}/${device.key}`
+      partDevices.set(id, { part: part.id, device, role: device.role })
+      if (device.minA === null || device.maxA === null || device.sustainedFaultA === null) unknownDevices.add(id)
+      const free = unknown === 'any' ? 'unlimited' : 0
+      devices.push({
+        id,
+        positive: groups.find(`${part.id}/${device.positive}`),
+        negative: groups.find(`${part.id}/${device.negative}`),
+        min: device.minA ?? free,
+        max: device.maxA ?? free,
+        sustainedFault: device.sustainedFaultA ?? 'unlimited',
+        ...(device.emfV === undefined ? {} : { emf: device.emfV }),
+        ...(device.internalOhms === undefined ? {} : { internalResistance: device.internalOhms }),
+      })
+    }
+  }
+  for (const f of frames)
+    branches.push({ id: `${f.part}/frame`, from: groups.find(f.node), to: 'frame', resistance: f.ohms, kind: 'contact' })
+
+  const conductors = new Map<ConductorId, Conductor>()
+  const assumed = new Set<ConductorId>()
+  for (const c of design.conductors) {
+    if (!carriesPower(c, poles)) continue
+    conductors.set(c.id, c)
+    const ohms = conductorOhms(c)
+    if (ohms === null) assumed.add(c.id)
+    branches.push({
+      id: c.id,
+      from: groups.find(terminalKey(c.from)),
+      to: groups.find(terminalKey(c.to)),
+      resistance: ohms ?? ASSUMED_OHMS,
+      kind: 'conductor',
+    })
+  }
+
+  const nodes = new Set<string>()
+  for (const b of branches) nodes.add(b.from).add(b.to)
+  for (const d of devices) nodes.add(d.positive).add(d.negative)
+  return {
+    form: { nodes: [...nodes], branches, devices },
+    nodeOf: groups.all(),
+    branches: partBranches,
+    devices: partDevices,
+    conductors,
+    assumed,
+    unknownDevices,
+    unratedFuses,
+  }
+}
+
+/** Resistance of one conductor at 20 °C with its two terminations; null where size or length is missing. */
+export function conductorOhms(c: Conductor): Ohms | null {
+  if (c.size === null || c.lengthM === null) return null
+  const perMetre = resistancePerMetre(c.size, 20)
+  return perMetre === undefined ? null : perMetre * c.lengthM + 2 * TERMINATION_OHMS
+}
+
+/** Terminals joined into nodes; union by first seen, paths halved. */
+class Groups {
+  private readonly parent = new Map<string, string>()
+
+  find(key: string): string {
+    let at = key
+    for (;;) {
+      const up = this.parent.get(at)
+      if (up === undefined) {
+        this.parent.set(at, at)
+        return at
+      }
+      if (up === at) return at
+      const top = this.parent.get(up) ?? up
+      this.parent.set(at, top)
+      at = top
+    }
+  }
+
+  join(a: string, b: string): void {
+    const ra = this.find(a)
+    const rb = this.find(b)
+    if (ra !== rb) this.parent.set(rb, ra)
+  }
+
+  all(): Map<string, string> {
+    const of = new Map<string, string>()
+    for (const key of this.parent.keys()) of.set(key, this.find(key))
+    return of
+  }
+}

@@ -1,0 +1,25 @@
+import type { Design } from '../model/design'
+import type { Finding } from '../rules/finding'
+import { currentWords } from './currents'
+import { joinWords } from './joins'
+import { meterWords } from './meters'
+import { protectionWords } from './protection'
+import type { Sentence, Wording } from './sentence'
+
+const ALL = new Map<string, Wording>(
+  [protectionWords, currentWords, meterWords, joinWords].flatMap((words) => Object.entries(words)),
+)
+
+/** The words of a finding. Throws a RangeError for a rule without words: a test holds that there is none. */
+export function sentence(finding: Finding, design: Design): Sentence {
+  const wording = ALL.get(finding.rule)
+  if (!wording) throw new RangeError(`rule ${finding.rule} has no words`)
+  return wording(finding, design)
+}
+
+export const LEVEL_WORDS = {
+  danger: 'Danger',
+  warning: 'Warning',
+  note: 'Note',
+  'not-checked': 'Not checked',
+} as const

@@ -1,0 +1,49 @@
+import { figure, listed, partName } from './names'
+import { listFact, textFact, type Wording } from './sentence'
+
+export const meterWords: Readonly<Record<string, Wording>> = {
+  M1: (f, d) => {
+    const load = partName(d, textFact(f, 'part'))
+    const shunt = partName(d, textFact(f, 'shunt'))
+    const amps = f.facts.amps
+    return {
+      title: 'Bypasses the load-side shunt',
+      text: `The return of ${load} does not pass ${shunt}${typeof amps === 'number' ? `: up to ${figure(amps, 'A')} that is used is not shown` : ', so what it draws is not shown'}.`,
+      todo: `Land its return on the bar behind ${shunt}, with the other loads.`,
+    }
+  },
+  M2: (f, d) => {
+    const source = partName(d, textFact(f, 'part'))
+    const shunt = partName(d, textFact(f, 'shunt'))
+    return {
+      title: 'Source behind the load-side shunt',
+      text: `${source} returns through ${shunt}: what it feeds in is taken off the load figure.`,
+      todo: `Land the negative of ${source} on the battery side of ${shunt}.`,
+    }
+  },
+  M3: (f, d) => ({
+    title: 'Return is shared',
+    text: `Only ${f.actual ? figure(f.actual.value, '%') : 'part'} of the current of ${partName(d, textFact(f, 'part'))} passes ${partName(d, textFact(f, 'shunt'))}; the rest finds another way back.`,
+    todo: 'Find the second way back, commonly the chassis, and take it off.',
+  }),
+  M4: (f, d) => ({
+    title: 'Shunt the wrong way round',
+    text: `${partName(d, textFact(f, 'shunt'))} is wired the wrong way round: it shows ${textFact(f, 'role') === 'load' ? 'use as negative use' : 'draw as charge'}.`,
+    todo: 'Exchange its two main terminals.',
+  }),
+  M5: (f, d) => ({
+    title: 'Reading depends on the battery',
+    text: `How much of the current of ${listed(listFact(f, 'devices').map((id) => partName(d, id)))} passes ${partName(d, textFact(f, 'shunt'))} depends on which battery supplies it.`,
+    todo: 'Put the shunt where the current of all batteries comes together.',
+  }),
+  M6: (f, d) => ({
+    title: 'Bypasses the battery shunt',
+    text: `The current of ${partName(d, textFact(f, 'part'))} does not pass ${partName(d, textFact(f, 'shunt'))}: the state of charge will drift away from the truth.`,
+    todo: `Move its negative to the other side of ${partName(d, textFact(f, 'shunt'))}.`,
+  }),
+  M7: (f, d) => ({
+    title: f.level === 'danger' ? 'Shunt overloaded' : 'Shunt loaded beyond two thirds',
+    text: `${partName(d, textFact(f, 'part'))}, rated ${figure(Number(f.facts.rating ?? 0), 'A')}, may carry ${f.actual ? figure(f.actual.value, f.actual.unit) : ''}; for long it should carry ${f.limit ? figure(f.limit.value, f.limit.unit) : ''} at most.`,
+    todo: 'Take a shunt of a higher rating, or make sure that the peak is short.',
+  }),
+}

@@ -1,0 +1,48 @@
+import { conductorName, figure, listed, partName } from './names'
+import { listFact, textFact, type Wording } from './sentence'
+
+export const protectionWords: Readonly<Record<string, Wording>> = {
+  P1: (f, d) => {
+    const name = conductorName(d, textFact(f, 'conductor'))
+    const source = textFact(f, 'source')
+    const way = listFact(f, 'way').map((id) => conductorName(d, id))
+    const from = source === '' ? 'A source' : partName(d, source)
+    return {
+      title: 'No protection',
+      text: `${from} reaches ${name} through no fuse or breaker${way.length > 0 ? ` (by way of ${listed(way)})` : ''}. A short on ${name} would be fed without limit.`,
+      todo: `Fit a fuse or breaker between ${from} and ${name}, at the source, or land ${name} on a fused way.`,
+    }
+  },
+  P2: (f, d) => {
+    const name = conductorName(d, textFact(f, 'conductor'))
+    const guard = partName(d, textFact(f, 'guard'))
+    const lets = f.actual ? figure(f.actual.value, f.actual.unit) : ''
+    const may = f.limit ? figure(f.limit.value, f.limit.unit) : ''
+    return textFact(f, 'is') === 'source'
+      ? {
+          title: 'Source stronger than the conductor',
+          text: `${guard} can feed ${lets} into ${name} for as long as the fault lasts; the rule set allows ${may}.`,
+          todo: `Fit a device of ${may} or less in ${name}, or take a thicker conductor.`,
+        }
+      : {
+          title: 'Protective device too big',
+          text: `${guard} protects ${name} with ${lets}; for this conductor the rule set allows ${may}.`,
+          todo: `Fit a device of ${may} or less, or take a thicker conductor.`,
+        }
+  },
+  P3: (f, d) => ({
+    title: 'Sources add up',
+    text: `A short on ${conductorName(d, textFact(f, 'conductor'))} is fed through ${listed(listFact(f, 'guards').map((id) => partName(d, id)))} together: ${f.actual ? figure(f.actual.value, f.actual.unit) : ''}, with ${f.limit ? figure(f.limit.value, f.limit.unit) : ''} allowed. Each alone is within.`,
+    todo: 'Take a thicker conductor, or smaller devices, so that their sum is within.',
+  }),
+  P4: (f, d) => ({
+    title: 'Ahead of the first device',
+    text: `${conductorName(d, textFact(f, 'conductor'))} runs ahead of the device that would protect it: ${f.actual ? figure(f.actual.value, f.actual.unit) : ''} from the source, with ${f.limit ? figure(f.limit.value, f.limit.unit) : ''} allowed by the rule set.`,
+    todo: 'Keep it that short, and protect it against chafing and against contact with metal.',
+  }),
+  P5: (f, d) => ({
+    title: 'Return too thin',
+    text: `With a fault in the system ${conductorName(d, textFact(f, 'conductor'))} can carry ${f.actual ? figure(f.actual.value, f.actual.unit) : ''} for as long as no fuse blows; the rule set allows ${f.limit ? figure(f.limit.value, f.limit.unit) : ''}.`,
+    todo: 'Take a return as thick as the feed that it belongs to, or a smaller fuse on the feed.',
+  }),
+}

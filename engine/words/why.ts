@@ -1,0 +1,122 @@
+import type { Ampacity, Answer, EndAnswer, MeterShare, NotChecked, RunAnswer, ShuntAnswer, WorstCase } from '../calc/answers'
+import type { Design } from '../model/design'
+import { conductorName, figure, listed, partName } from './names'
+
+/** Why a current is as large as it is: the state of the devices that brings it about, greatest first. */
+export function whyCurrent(worst: WorstCase, design: Design): string[] {
+  if (worst.amps === 'unlimited') return ['No stated limit bounds it: a source and what it feeds have none.']
+  if (worst.witness.length === 0) return ['Nothing that is joined can drive a current this way.']
+  return [...worst.witness]
+    .sort((a, b) => Math.abs(b.amps) - Math.abs(a.amps))
+    .map((w) => `${partName(design, w.part)} ${w.amps < 0 ? 'takes' : 'gives'} ${figure(Math.abs(w.amps), 'A')}`)
+}
+
+/** What limits a fault that is fed into one end of a conductor. */
+export function whyProtected(end: EndAnswer, design: Design): string[] {
+  if (end.amps === 'unlimited') {
+    const source = end.source === null ? 'A source' : partName(design, end.source)
+    const way = end.way.map((id) => conductorName(design, id))
+    return [`${source} reaches this end through no fuse or breaker${way.length > 0 ? `, by way of ${listed(way)}` : ''}.`]
+  }
+  if (end.guards.length === 0) return ['Nothing can feed a fault from this end.']
+  return end.guards.map((g) =>
+    g.is === 'device'
+      ? `${partName(design, g.part)} limits it to ${figure(g.amps, 'A')}`
+      : `${partName(design, g.part)} can feed ${figure(g.amps, 'A')} at most`,
+  )
+}
+
+export function whyAmpacity(ampacity: Ampacity): string[] {
+  const base = `${figure(ampacity.baseAmps, 'A')} from the table`
+  return [base, ...ampacity.factors.map((f) => `× ${figure(f.value, '')} ${f.name}`)]
+}
+
+/** One short statement on a not checked answer, for a card or a sheet. */
+export function whyNot(answer: NotChecked, design: Design): string {
+  const names = [
+    ...answer.parts.map((id) => partName(design, id)),
+    ...answer.conductors.map((id) => conductorName(design, id)),
+  ]
+  return `Not checked, because ${NOT_CHECKED[answer.notChecked] ?? answer.notChecked}${names.length > 0 ? `: ${listed(names)}` : ''}.`
+}
+
+const NOT_CHECKED: Readonly<Record<string, string>> = {
+  'missing-figure': 'a figure of a part is missing',
+  'missing-run': 'size or length is missing',
+  'missing-size': 'the size is not chosen',
+  'no-table-row': 'the rule set has no figure for this size and insulation',
+  'source-cycle': 'sources feed each other in a ring',
+  'missing-rating': 'a fuse has no rating',
+  'unlimited-mesh': 'devices without a stated limit share a meshed part',
+  'too-many-joins': 'too many two-way joins meet at this bar',
+  'not-in-network': 'it carries no power',
+}
+
+const VERDICT_WORDS = {
+  unprotected: 'No protection',
+  'device-too-big': 'Protective device too big',
+  'sources-add-up': 'Sources add up',
+  'near-source': 'Ahead of the first device, within the allowed length',
+  protected: 'Protected',
+} as const
+
+export function verdictWords(run: RunAnswer, design: Design): string {
+  return 'value' in run.verdict ? VERDICT_WORDS[run.verdict.value] : whyNot(run.verdict, design)
+}
+
+/** "F3 100 A": the devices that protect a run from either end, strongest first; empty where none does. */
+export function guardWords(run: RunAnswer, design: Design): string {
+  const seen = new Map<string, number>()
+  for (const end of [run.from, run.to]) {
+    if (!('value' in end)) continue
+    for (const g of end.value.guards) {
+      if (g.is !== 'device') continue
+      const part = design.parts.find((p) => p.id === g.part)
+      seen.set(part?.designation ?? g.part, g.amps)
+    }
+  }
+  return [...seen].map(([name, amps]) => `${name} ${figure(amps, 'A')}`).join(', ')
+}
+
+export function amountWords(answer: Answer<number | 'unlimited'>, unit: string): string {
+  return 'value' in answer ? figure(answer.value, unit) : 'not checked'
+}
+
+const METERED_WORDS = {
+  measured: 'Measured by the load-side shunt',
+  bypasses: 'Bypasses the load-side shunt',
+  shared: 'Only partly measured by the load-side shunt',
+  'source-side': 'On the source side of the load-side shunt',
+  'no-load-shunt': 'No load-side shunt in this system',
+} as const
+
+export function meteredWords(run: RunAnswer): string {
+  return run.metered === null ? '' : METERED_WORDS[run.metered]
+}
+
+/** What a shunt shows of one device: "all of it", "nothing of it", "38 % of it". */
+export function shareWords(share: MeterShare): string {
+  const percent = (x: number) => `${figure(x * 100, '')} %`
+  if (share.to - share.from > 1e-6) return `between ${percent(share.from)} and ${percent(share.to)} of it`
+  if (Math.abs(share.from - 1) < 1e-6) return 'all of it'
+  if (Math.abs(share.from) < 1e-6) return 'nothing of it'
+  return share.from < 0 ? `${percent(-share.from)} of it, the wrong way round` : `${percent(share.from)} of it`
+}
+
+/** The largest error of a shunt's reading, in amps and in watts at the nominal voltage, with who causes it. */
+export function readingErrorWords(shunt: ShuntAnswer, design: Design): string[] {
+  const volts = design.settings.systemV
+  return (
+    [
+      ['more', shunt.over],
+      ['less', shunt.under],
+    ] as const
+  ).flatMap(([sense, answer]) => {
+    if (!('value' in answer)) return [whyNot(answer, design)]
+    const { amps, causes } = answer.value
+    if (amps !== 'unlimited' && amps < 1e-6) return []
+    const who = causes.length > 0 ? `, caused by ${listed(causes.map((c) => partName(design, c.part)))}` : ''
+    const watts = amps === 'unlimited' ? '' : ` (${figure(amps * volts, 'W')})`
+    return [`May show up to ${figure(amps, 'A')}${watts} ${sense} than the truth${who}.`]
+  })
+}
