@@ -1,5 +1,5 @@
 import type { Amps, MaybeUnlimited, Millimetres, Ohms, Volts } from '../units'
-import type { Fields, Values, ValuesOf } from './fields'
+import type { Cell, Fields, Values, ValuesOf } from './fields'
 import type { Mark } from './marks'
 
 export type Side = 'left' | 'right' | 'up' | 'down'
@@ -118,15 +118,19 @@ export interface KindOf<F extends Fields> {
   readonly fields: F
   readonly terminals: (v: ValuesOf<F>) => readonly Terminal[]
   readonly electrical: (v: ValuesOf<F>, c: ElectricalContext) => Electrical
+  /** Values of the fields whose role is 'result'; absent where there are none. */
+  readonly results?: (v: ValuesOf<F>, c: ElectricalContext) => Readonly<Record<string, Cell>>
   readonly symbol: (v: ValuesOf<F>) => SymbolDrawing
   /** Ratings beside the symbol, one short line each: "100 A", "LiFePO4 200 Ah". */
   readonly caption: (v: ValuesOf<F>) => readonly string[]
 }
 
 /** A kind with its value type erased: what the rest of the engine handles. */
-export interface Kind extends Omit<KindOf<Fields>, 'terminals' | 'electrical' | 'symbol' | 'caption'> {
+export interface Kind
+  extends Omit<KindOf<Fields>, 'terminals' | 'electrical' | 'results' | 'symbol' | 'caption'> {
   readonly terminals: (v: Values) => readonly Terminal[]
   readonly electrical: (v: Values, c: ElectricalContext) => Electrical
+  readonly results?: (v: Values, c: ElectricalContext) => Readonly<Record<string, Cell>>
   readonly symbol: (v: Values) => SymbolDrawing
   readonly caption: (v: Values) => readonly string[]
 }
@@ -137,3 +141,6 @@ export function defineKind<F extends Fields>(kind: KindOf<F>): Kind {
 }
 
 export const NOTHING: Electrical = { merges: [], branches: [], devices: [] }
+
+/** What reading a file needs to know of kinds; undefined for a kind that this version does not know. */
+export type KindLookup = (key: string) => Pick<Kind, 'fields' | 'terminals'> | undefined

@@ -1,0 +1,114 @@
+import { z } from 'zod'
+import { isColour } from '../tables/colours'
+
+/**
+ * The shape of a design file. Written with zod, the one run-time package of the engine, because a single
+ * declaration then gives the check, the place of each fault and the published JSON Schema; by hand these would be
+ * three texts to keep in step. Keys that are not declared are kept, so that a file from elsewhere loses nothing.
+ *
+ * The message of each check says what was expected, in words for a person; `found` is added by the reader.
+ */
+const says = (expected: string) => ({ error: expected })
+
+const FURTHEST_MM = 20000
+
+const text = (most: number) => {
+  const words = says(`text of at most ${most} characters`)
+  return z.string(words).max(most, words)
+}
+
+const name = (most: number) => {
+  const words = says(`text of 1 to ${most} characters`)
+  return z.string(words).min(1, words).max(most, words)
+}
+
+const figure = (least: number, most: number, unit: string) => {
+  const words = says(`a number from ${least} to ${most} ${unit}`.trim())
+  return z.number(words).min(least, words).max(most, words)
+}
+
+const flag = () => z.boolean(says('true or false'))
+
+const coordinate = () => figure(-FURTHEST_MM, FURTHEST_MM, 'mm')
+
+const reference = () => {
+  const words = says('a part and a terminal')
+  return z.looseObject({ part: name(64), terminal: name(64) }, words)
+}
+
+const point = () => z.looseObject({ x: coordinate(), y: coordinate() }, says('a point with x and y'))
+
+const ownFigure = () =>
+  z.looseObject({ amps: figure(0, 1e5, 'A'), reason: name(500) }, says('amps with a written reason, or null'))
+
+export const settingsSchema = z.looseObject({
+  name: text(200).default(''),
+  customer: text(200).default(''),
+  vehicle: text(200).default(''),
+  designer: text(200).default(''),
+  revision: text(40).default(''),
+  date: text(40).default(''),
+  systemV: z.union([z.literal(12), z.literal(24), z.literal(48)], says('12, 24 or 48')),
+  ruleSet: name(64),
+  ambientC: figure(-60, 100, '°C').default(30),
+  coldestC: figure(-60, 100, '°C').default(0),
+  notes: text(20000).default(''),
+})
+
+export const partSchema = z.looseObject({
+  id: name(64),
+  kind: name(64),
+  designation: name(40),
+  name: text(200).default(''),
+  location: text(200).default(''),
+  x: coordinate().default(0),
+  y: coordinate().default(0),
+  turn: z
+    .union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)], says('0, 90, 180 or 270'))
+    .default(0),
+  mirrored: flag().default(false),
+  values: z.record(z.string(), z.unknown(), says('a record of values by field')).default({}),
+})
+
+export const conductorSchema = z.looseObject({
+  id: name(64),
+  number: name(40),
+  from: reference(),
+  to: reference(),
+  returnOf: name(64).nullable().default(null),
+  size: name(40).nullable().default(null),
+  lengthM: z
+    .number(says('a length over 0 and up to 1000 m, or null'))
+    .gt(0, says('a length over 0 and up to 1000 m, or null'))
+    .max(1000, says('a length over 0 and up to 1000 m, or null'))
+    .nullable()
+    .default(null),
+  colour: z
+    .string(says('IEC 60757 colour letters, such as RD'))
+    .refine(isColour, says('IEC 60757 colour letters, such as RD'))
+    .default('BK'),
+  insulationC: figure(40, 300, '°C').nullable().default(null),
+  sheathed: flag().default(false),
+  engineSpace: flag().default(false),
+  bunched: z
+    .int(says('a whole number from 1 to 1000'))
+    .min(1, says('a whole number from 1 to 1000'))
+    .max(1000, says('a whole number from 1 to 1000'))
+    .default(1),
+  designCurrent: ownFigure().nullable().default(null),
+  remark: text(2000).default(''),
+  path: z.array(point(), says('a list of points')).max(1000, says('at most 1000 points')).default([]),
+})
+
+/** The whole file, for the published schema; the reader takes it record by record, so that one fault costs one record. */
+export const fileSchema = z
+  .looseObject({
+    loomwright: z.literal(1),
+    id: name(64),
+    settings: settingsSchema,
+    parts: z.array(partSchema),
+    conductors: z.array(conductorSchema),
+  })
+  .describe(
+    'A wiring design of an extra-low-voltage DC system. Lengths of the drawing in mm, of conductors in m.',
+  )
