@@ -8,9 +8,12 @@ import type { Prepared } from './prepare'
 export interface Transfer {
   /** V by node for 1 A put in at `into` and taken out at `outOf`, which lie in one net. One solve. */
   between(into: number, outOf: number): Float64Array
+  /** V by node for given currents into the nodes, A, which balance in every net. One solve. */
+  from(amps: Float64Array): Float64Array
 }
 
-export function transfer(p: Prepared): Transfer {
+/** `ohms`: resistance of each branch where it is not the form's own (conductors at another temperature). */
+export function transfer(p: Prepared, ohms: Float64Array = p.resistance): Transfer {
   const n = p.graph.vertexCount
   const held = new Uint8Array(n)
   const seen = new Uint8Array(p.netCount)
@@ -21,7 +24,7 @@ export function transfer(p: Prepared): Transfer {
   }
   const factor = factorise(
     analyse(n, p.graph.tail, p.graph.head, held),
-    p.resistance.map((r) => 1 / r),
+    ohms.map((r) => 1 / r),
   )
   return {
     between(into, outOf) {
@@ -30,7 +33,18 @@ export function transfer(p: Prepared): Transfer {
       push[outOf]! -= 1
       return solve(factor, push)
     },
+    from: (amps) => solve(factor, amps),
   }
+}
+
+/** Currents into the nodes, A, from device currents. */
+export function nodeCurrents(p: Prepared, device: Float64Array): Float64Array {
+  const amps = new Float64Array(p.graph.vertexCount)
+  device.forEach((x, d) => {
+    amps[p.positive[d]!]! += x
+    amps[p.negative[d]!]! -= x
+  })
+  return amps
 }
 
 /**

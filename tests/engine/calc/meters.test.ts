@@ -1,42 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import type { NetworkBranch, NetworkDevice, NetworkForm } from '../../../engine/calc/form'
 import { type MeterRole, meter } from '../../../engine/calc/meters'
 import { prepare } from '../../../engine/calc/prepare'
 import { deviceCurrents, readingErrors } from '../../../engine/calc/reading'
 import { transfer } from '../../../engine/calc/transfer'
-import { keepLp, type LpRow } from '../../reference/highs'
+import { keepLp } from '../../reference/highs'
+import { wholeNetwork } from '../../reference/kirchhoff'
+import { Sketch, scrambled } from '../../reference/sketch'
 
-/** Load bar, shunt, battery bar and chassis; what each test adds says what is wrong. Common practice, no source. */
-class Sketch {
-  readonly nodes = new Set<string>()
-  readonly branches: NetworkBranch[] = []
-  readonly devices: NetworkDevice[] = []
-
-  wire(from: string, to: string, resistance = 0.01, id = `${from} ${to}`): this {
-    this.nodes.add(from).add(to)
-    this.branches.push({ id, from, to, resistance, kind: id.startsWith('shunt') ? 'shunt' : 'conductor' })
-    return this
-  }
-
-  device(id: string, positive: string, negative: string, min: number, max: number, emf?: number): this {
-    this.nodes.add(positive).add(negative)
-    this.devices.push({
-      id,
-      positive,
-      negative,
-      min,
-      max,
-      sustainedFault: 0,
-      ...(emf ? { emf, internalResistance: 0.01 } : {}),
-    })
-    return this
-  }
-
-  form(): NetworkForm {
-    return { nodes: [...this.nodes], branches: this.branches, devices: this.devices }
-  }
-}
-
+/** Load bar, shunt and battery bar; what each test adds says what is wrong. Common practice, no source. */
 const system = (): Sketch =>
   new Sketch()
     .wire('loads-', 'bar-', 0.0005, 'shunt')
@@ -251,86 +222,3 @@ describe('reading error against HiGHS', () => {
     expect(seen.endless).toBeGreaterThan(20)
   })
 })
-
-/** Two to four nets of random shape, devices of all natures between and inside them; one branch is the shunt. */
-function scrambled(seed: number): NetworkForm {
-  let s = (Math.imul(seed, 2654435761) ^ 0x9e3779b9) >>> 0
-  // Numerical Recipes' linear congruential generator (constants from memory).
-  const draw = (): number => {
-    s = (Math.imul(s, 1664525) + 1013904223) >>> 0
-    return s / 4294967296
-  }
-  const upTo = (n: number): number => Math.floor(draw() * n)
-  const sketch = new Sketch()
-  const nets: string[][] = []
-  for (let k = 2 + upTo(3); k > 0; k--) {
-    const net = Array.from({ length: 2 + upTo(6) }, (_, i) => `${nets.length}.${i}`)
-    const wire = (u: number, v: number): void => {
-      const id = `w${sketch.branches.length}`
-      sketch.wire(net[u]!, net[v]!, 10 ** (draw() * 3 - 3), id)
-    }
-    for (let i = 1; i < net.length; i++) wire(i, upTo(i))
-    for (let i = upTo(3); i > 0; i--) wire(upTo(net.length), upTo(net.length))
-    nets.push(net)
-  }
-  const first = sketch.branches.findIndex((b) => b.from !== b.to)
-  sketch.branches[first] = { ...sketch.branches[first]!, id: 'shunt', kind: 'shunt' }
-  const node = (net: string[]): string => net[upTo(net.length)]!
-  const bound = (): number => (draw() < 0.3 ? 0 : upTo(90))
-  for (let i = 4 + upTo(8); i > 0; i--) {
-    const low = upTo(nets.length)
-    const high = draw() < 0.1 ? low : (low + 1 + upTo(nets.length - 1)) % nets.length
-    const battery = draw() < 0.3
-    sketch.device(`d${i}`, node(nets[high]!), node(nets[low]!), -bound(), bound(), battery ? 12 : undefined)
-  }
-  const { nodes, branches, devices } = sketch.form()
-  return {
-    nodes,
-    branches,
-    devices: devices.map((d) => (d.emf && draw() < 0.4 ? { ...d, max: 'unlimited', min: 'unlimited' } : d)),
-  }
-}
-
-/** The whole network written out: columns x by device, i by branch, v by node in mV; Kirchhoff's and Ohm's laws as rows. */
-function wholeNetwork(form: NetworkForm): { rows: LpRow[]; bounds: [number, number][] } {
-  const k = form.devices.length
-  const m = form.branches.length
-  const at = new Map(form.nodes.map((id, i) => [id, i]))
-  const sums = form.nodes.map(() => new Map<number, number>())
-  const put = (node: string, column: number, value: number): void => {
-    const row = sums[at.get(node)!]!
-    row.set(column, (row.get(column) ?? 0) + value)
-  }
-  form.devices.forEach((d, j) => {
-    put(d.positive, j, 1)
-    put(d.negative, j, -1)
-  })
-  form.branches.forEach((b, e) => {
-    put(b.from, k + e, -1)
-    put(b.to, k + e, 1)
-  })
-  const row = (entries: Iterable<[number, number]>): LpRow => {
-    const kept = [...entries].filter(([, value]) => value !== 0)
-    return { lower: 0, upper: 0, columns: kept.map((x) => x[0]), values: kept.map((x) => x[1]) }
-  }
-  const ohm = form.branches.map((b, e) => {
-    const entries = new Map([[k + e, 1000 * b.resistance]])
-    for (const [node, sign] of [
-      [b.from, -1],
-      [b.to, 1],
-    ] as const) {
-      const column = k + m + at.get(node)!
-      entries.set(column, (entries.get(column) ?? 0) + sign)
-    }
-    return row(entries)
-  })
-  const end = (x: number | 'unlimited', sign: number): number => (x === 'unlimited' ? sign * Infinity : x)
-  return {
-    rows: [...sums.map(row), ...ohm],
-    bounds: [
-      ...form.devices.map((d): [number, number] => [end(d.min, -1), end(d.max, 1)]),
-      ...form.branches.map((): [number, number] => [-Infinity, Infinity]),
-      ...form.nodes.map((): [number, number] => [-Infinity, Infinity]),
-    ],
-  }
-}

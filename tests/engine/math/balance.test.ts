@@ -1,19 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { balance } from '../../../engine/math/balance'
 import { simplex } from '../../../engine/math/simplex'
-
-/** Numerical Recipes' linear congruential generator (constants from memory). */
-function seeded(seed: number): () => number {
-  let s = (Math.imul(seed, 2654435761) ^ 0x9e3779b9) >>> 0
-  return () => {
-    s = (Math.imul(s, 1664525) + 1013904223) >>> 0
-    return s / 4294967296
-  }
-}
+import { Random } from '../../reference/random'
 
 /** Random arcs between a few vertices: loops, doubles, rings, and now and then an arc without an end. */
 function random(seed: number) {
-  const draw = seeded(seed)
+  const source = new Random(seed)
+  const draw = (): number => source.unit()
   const n = 2 + Math.floor(draw() * 5)
   const k = 1 + Math.floor(draw() * 14)
   const vertex = (): number => Math.floor(draw() * n)

@@ -1,5 +1,6 @@
 import type { NetworkBranch, NetworkDevice } from '../../../engine/calc/form'
 import type { Operation } from '../../../engine/calc/operation'
+import { Random } from '../random'
 import type { Case } from './deck'
 
 /**
@@ -8,9 +9,9 @@ import type { Case } from './deck'
  * array and its controller in a part that no battery reaches. `ways` sets the size.
  */
 export function operatingCase(seed: number, ways: number): Case {
-  const random = generator(seed)
-  const between = (low: number, high: number): number => low + (high - low) * random()
-  const spread = (low: number, high: number): number => low * (high / low) ** random()
+  const random = new Random(seed)
+  const between = (low: number, high: number): number => random.between(low, high)
+  const spread = (low: number, high: number): number => low * (high / low) ** random.unit()
   const nodes = new Set<string>()
   const branches: NetworkBranch[] = []
   const devices: NetworkDevice[] = []
@@ -39,8 +40,8 @@ export function operatingCase(seed: number, ways: number): Case {
     })
   }
 
-  const series = random() < 0.4
-  const bank = 1 + Math.floor(random() * 3)
+  const series = random.chance(0.4)
+  const bank = random.whole(1, 3)
   for (let i = 0; i < bank; i++) {
     battery(`bank${i}`, `bank${i}+`, series ? `bank${i}m` : `bank${i}-`, between(12.6, 13.4))
     if (series) battery(`low${i}`, `bank${i}m`, `bank${i}-`, between(12.6, 13.4))
@@ -54,9 +55,9 @@ export function operatingCase(seed: number, ways: number): Case {
     if (!nodes.has(block)) join('bar+', block, 'conductor', 5e-4, 3e-3)
     join(block, `way${i}`, 'fuse', 1e-3, 1e-2)
     join(`way${i}`, `load${i}+`, 'conductor', 5e-3, 5e-2)
-    join(`load${i}-`, random() < 0.8 ? 'returns' : 'chassis', 'conductor', 5e-3, 5e-2)
-    if (random() < 0.15) join(`load${i}-`, 'chassis', 'conductor', 1e-3, 1e-1)
-    const kind = random()
+    join(`load${i}-`, random.chance(0.8) ? 'returns' : 'chassis', 'conductor', 5e-3, 5e-2)
+    if (random.chance(0.15)) join(`load${i}-`, 'chassis', 'conductor', 1e-3, 1e-1)
+    const kind = random.unit()
     const amps = spread(0.05, 300 / Math.max(12, ways))
     device(
       `load${i}`,
@@ -73,7 +74,7 @@ export function operatingCase(seed: number, ways: number): Case {
     'charger/out',
     'charger+',
     'bar-',
-    random() < 0.5
+    random.chance(0.5)
       ? { amps: between(5, 40), input: 'charger/in', efficiency: 0.9 }
       : { watts: between(60, 500), input: 'charger/in', efficiency: 0.93 },
   )
@@ -88,14 +89,5 @@ export function operatingCase(seed: number, ways: number): Case {
     form: { nodes: [...nodes], branches, devices },
     operations,
     grounds: ['bank0-', 'array+', 'array-'],
-  }
-}
-
-/** Numerical Recipes' linear congruential generator (constants from memory): seeded, the same on any machine. */
-function generator(seed: number): () => number {
-  let s = (Math.imul(seed, 2654435761) ^ 0x9e3779b9) >>> 0
-  return () => {
-    s = (Math.imul(s, 1664525) + 1013904223) >>> 0
-    return s / 4294967296
   }
 }

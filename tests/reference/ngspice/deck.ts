@@ -24,6 +24,12 @@ export function hasNgspice(): boolean {
 }
 
 /**
+ * Under this voltage a constant power goes on as a constant current, so that the simulator cannot settle in the
+ * collapsed state that constant powers have too. No case comes near it.
+ */
+const LOWEST_V = 9
+
+/**
  * The case as a SPICE deck: resistors, batteries as a source behind a resistor, constant currents as current
  * sources, constant power and converters as behavioural current sources. It writes every node voltage to `raw`.
  */
@@ -52,9 +58,9 @@ export function deckOf(c: Case, raw: string): string {
     if (output !== undefined) {
       const from = operations.get(output)!
       const watts = 'watts' in from ? `${from.watts}` : `${(from as { amps: number }).amps}*${across(output)}`
-      lines.push(`B${i} ${n} ${p} I=-(${watts})/${from.efficiency ?? 1}/max(${across(d.id)},1)`)
+      lines.push(`B${i} ${n} ${p} I=-(${watts})/${from.efficiency ?? 1}/max(${across(d.id)},${LOWEST_V})`)
     } else if (o && 'amps' in o) lines.push(`I${i} ${n} ${p} ${o.amps}`)
-    else if (o && 'watts' in o) lines.push(`B${i} ${n} ${p} I=(${o.watts})/max(${across(d.id)},1)`)
+    else if (o && 'watts' in o) lines.push(`B${i} ${n} ${p} I=(${o.watts})/max(${across(d.id)},${LOWEST_V})`)
     else if (o) lines.push(`RL${i} ${p} ${n} ${o.ohms}`)
     else if (d.emf !== undefined)
       lines.push(`V${i} e${i} ${n} ${d.emf}`, `RI${i} e${i} ${p} ${d.internalResistance}`)
