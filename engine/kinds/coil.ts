@@ -1,0 +1,42 @@
+import type { PartDevice, Terminal } from '../model/kind'
+import type { Mark } from '../model/marks'
+import type { Amps, Millimetres } from '../units'
+import { line, rect, text } from './draw'
+import { number } from './field'
+import { terminal } from './terminal'
+
+/** The operating coil of relays: DIN 72552 terminals 86 (feed) and 85 (return). */
+
+export const coilFields = {
+  /** 0.15 A: a usual 12 V relay coil of some 80 Ω to 90 Ω. Common practice, no source. */
+  coilA: number('Coil current', 'A', 'Current of the coil at the system voltage.', {
+    initial: 0.15,
+    group: 'Coil',
+  }),
+}
+
+export const coilTerminals = (w: Millimetres, y: Millimetres): readonly Terminal[] => [
+  terminal('left', 0, y, '86', 'coil, feed', 'positive', { mark: '86', use: 'in' }),
+  terminal('right', w, y, '85', 'coil, return', 'negative', { mark: '85', use: 'out' }),
+]
+
+export const coilDevice = (coilA: Amps | null): PartDevice => ({
+  key: 'coil',
+  positive: '86',
+  negative: '85',
+  minA: coilA === null ? null : 0 - coilA,
+  maxA: 0,
+  sustainedFaultA: 0,
+  role: 'load',
+  name: 'coil',
+})
+
+/** Coil across the box at height y with its marks, and the broken line up to the contact at `linkTo`. */
+export const coilMarks = (w: Millimetres, y: Millimetres, linkTo: Millimetres): readonly Mark[] => [
+  line([0, y, w / 2 - 2.5, y]),
+  rect(w / 2 - 2.5, y - 1.75, 5, 3.5),
+  line([w / 2 + 2.5, y, w, y]),
+  line([w / 2, y - 1.75, w / 2, linkTo], { pen: 'thin', dash: true }),
+  text(0.4, y - 0.6, '86'),
+  text(w - 0.4, y - 0.6, '85', { anchor: 'end' }),
+]

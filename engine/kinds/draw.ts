@@ -1,0 +1,93 @@
+import type { ArcMark, CircleMark, Ink, LineMark, Pen, TextMark, XY } from '../model/marks'
+import type { Millimetres } from '../units'
+
+/** Makers of marks, short enough that a symbol reads as its drawing. Millimetres in the box of the symbol. */
+
+/** Lettering inside symbols, mm: the smallest height of ISO 3098 that stays legible on paper. */
+export const LETTER: Millimetres = 1.8
+
+type LineMore = Partial<Pick<LineMark, 'pen' | 'ink' | 'fill' | 'dash' | 'closed'>>
+
+/** A run of straight strokes: `line([0, 0, 5, 0, 5, 5])`. */
+export function line(xy: readonly number[], more: LineMore = {}): LineMark {
+  const points: XY[] = []
+  for (let i = 0; i + 1 < xy.length; i += 2) points.push([xy[i]!, xy[i + 1]!])
+  return { is: 'line', points, pen: 'line', ...more }
+}
+
+/** A closed outline through the points. */
+export const outline = (xy: readonly number[], more: LineMore = {}): LineMark =>
+  line(xy, { closed: true, ...more })
+
+export const rect = (
+  x: Millimetres,
+  y: Millimetres,
+  w: Millimetres,
+  h: Millimetres,
+  more: LineMore = {},
+): LineMark => outline([x, y, x + w, y, x + w, y + h, x, y + h], more)
+
+export const circle = (
+  x: Millimetres,
+  y: Millimetres,
+  r: Millimetres,
+  more: Partial<Pick<CircleMark, 'pen' | 'ink' | 'fill'>> = {},
+): CircleMark => ({ is: 'circle', at: [x, y], r, pen: 'line', ...more })
+
+/** Degrees clockwise from the x axis. */
+export const arc = (
+  x: Millimetres,
+  y: Millimetres,
+  r: Millimetres,
+  from: number,
+  to: number,
+  pen: Pen = 'line',
+): ArcMark => ({ is: 'arc', at: [x, y], r, from, to, pen })
+
+/** A filled joint where lines meet. */
+export const dot = (x: Millimetres, y: Millimetres): CircleMark =>
+  circle(x, y, 0.5, { fill: 'ink', pen: 'thin' })
+
+/** A filled arrow head with its tip at x, y. */
+export function arrow(x: Millimetres, y: Millimetres, to: 'left' | 'right' | 'up' | 'down'): LineMark {
+  const [dx, dy] = { left: [1, 0], right: [-1, 0], up: [0, 1], down: [0, -1] }[to] as [number, number]
+  const [bx, by] = [x + 1.8 * dx, y + 1.8 * dy]
+  return outline([x, y, bx + 0.6 * dy, by + 0.6 * dx, bx - 0.6 * dy, by - 0.6 * dx], {
+    pen: 'thin',
+    fill: 'ink',
+  })
+}
+
+interface TextMore {
+  readonly anchor?: NonNullable<TextMark['anchor']>
+  readonly weight?: NonNullable<TextMark['weight']>
+  readonly ink?: Ink
+  readonly height?: Millimetres
+}
+
+/** Text on a baseline. */
+export const text = (x: Millimetres, y: Millimetres, words: string, more: TextMore = {}): TextMark => ({
+  is: 'text',
+  at: [x, y],
+  text: words,
+  height: LETTER,
+  ...more,
+})
+
+/** Text centred on a point. */
+export const letter = (x: Millimetres, y: Millimetres, words: string, height = LETTER): TextMark =>
+  text(x, y + height / 2, words, { anchor: 'middle', height })
+
+/** Mean advance of a character as a part of the height of a capital, on the wide side for a text typeface. */
+const ADVANCE = 0.84
+
+/** Width that a text takes, estimated on the wide side. */
+export const textWidth = (words: string, height: Millimetres = LETTER): Millimetres =>
+  words.length * ADVANCE * height
+
+/** Text cut to a width, with an ellipsis where something was cut. */
+export function cutTo(width: Millimetres, words: string, height: Millimetres = LETTER): string {
+  if (textWidth(words, height) <= width) return words
+  const room = Math.max(0, Math.floor(width / (ADVANCE * height)) - 1)
+  return room === 0 ? '' : `${words.slice(0, room).trimEnd()}…`
+}

@@ -1,0 +1,78 @@
+import type { ChoiceField, NumberField } from '../model/fields'
+import type { KindOf } from '../model/kind'
+import type { Amps, Volts } from '../units'
+import { captions, figure, known } from './caption'
+import { line, rect } from './draw'
+import { choice, flag, number } from './field'
+import { fuseOhms } from './resistance'
+import { inLine } from './terminal'
+
+/** What the kinds of fuse share; each states its classes and ratings. */
+
+export interface FuseClass<K extends string> {
+  readonly classes: Readonly<Record<K, string>>
+  readonly usual: NoInfer<K>
+  readonly ratings: readonly Amps[]
+  readonly voltageV: Volts | null
+  readonly breakingKA: number | null
+}
+
+export const fuseFields = <K extends string>(f: FuseClass<K>) => ({
+  ratingA: number('Rating', 'A', 'Rated current of the fuse that is fitted.', {
+    required: true,
+    standard: f.ratings,
+  }),
+  class: choice('Class', 'Form and standard of the fuse: decides how fast it clears.', f.classes, f.usual),
+  ...breakingFields(f),
+})
+
+export const breakingFields = (f: { voltageV: Volts | null; breakingKA: number | null }) => ({
+  voltageV: number('Voltage rating', 'V', 'Highest direct voltage at which it can interrupt.', {
+    required: true,
+    initial: f.voltageV,
+    standard: [32, 58, 70, 80, 125, 150, 250, 500, 1000],
+  }),
+  breakingKA: number(
+    'Breaking capacity',
+    'kA',
+    'Largest fault current that it can interrupt at that voltage.',
+    {
+      required: true,
+      initial: f.breakingKA,
+      standard: [1, 2, 2.5, 3, 5, 6, 10, 20, 50],
+    },
+  ),
+  fullDuty: flag('Rated for continuous duty', 'May carry its full rating for ever, not four fifths of it.'),
+})
+
+const W = 15
+const H = 5
+
+interface FuseFields {
+  readonly [key: string]: NumberField | ChoiceField | ReturnType<typeof flag>
+  readonly ratingA: NumberField
+  readonly class: ChoiceField
+  readonly voltageV: NumberField
+  readonly breakingKA: NumberField
+}
+
+/** Terminals, branch, symbol and captions of a fuse in a line. */
+export const fuseParts = (stud: string) =>
+  ({
+    group: 'protection',
+    letter: 'F',
+    terminals: () => inLine(W, H / 2, undefined, { stud }),
+    electrical: (v) => ({
+      merges: [],
+      branches: [
+        { key: 'link', from: '1', to: '2', ohms: fuseOhms(v.ratingA), kind: 'fuse', ratingA: v.ratingA },
+      ],
+      devices: [],
+    }),
+    symbol: () => ({
+      w: W,
+      h: H,
+      marks: [line([0, H / 2, W, H / 2]), rect(3.75, 1.25, 7.5, 2.5)],
+    }),
+    caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.voltageV, 'V'), known(v.breakingKA, 'kA')]),
+  }) satisfies Partial<KindOf<FuseFields>>

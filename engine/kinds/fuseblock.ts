@@ -1,0 +1,33 @@
+import { defineKind } from '../model/kind'
+import { captions, figure } from './caption'
+import { choice, flag, number } from './field'
+import { breakingFields } from './fuse'
+import { blockModel, blockSymbol, blockTerminals, waysField } from './ways'
+
+const layout = { feeds: 1, feedStud: 'M5', wayStud: 'M4' }
+
+export const fuseBlock = defineKind({
+  key: 'fuse-block',
+  title: 'Fuse block',
+  group: 'distribution',
+  letter: 'F',
+  about: 'One feed, many fused ways, one way for each load; with or without a return bar.',
+  words: ['fuse panel', 'fuse box', 'fuse holder', 'ways', 'blade', 'distribution'],
+  fields: {
+    ways: waysField('way', [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40], 6, 30),
+    class: choice(
+      'Fuses',
+      'Form and standard of the fuses: decides how fast they clear.',
+      { c: 'Blade (ISO 8820-3 type C)', f: 'Miniature blade (ISO 8820-3 type F)', other: 'Other' },
+      'c',
+    ),
+    returnBar: flag('Return bar', 'The block has a return bar with a screw for each way.'),
+    ratingA: number('Block rating', 'A', 'Greatest current of the whole block.', { required: true }),
+    wayMaxA: number('Largest fuse', 'A', 'Largest fuse that one way may hold.', { initial: 30 }),
+    ...breakingFields({ voltageV: 32, breakingKA: 1 }),
+  },
+  terminals: (v) => blockTerminals(v.ways, v.returnBar, layout),
+  electrical: (v) => blockModel(v.ways, v.returnBar, layout),
+  symbol: (v) => blockSymbol(v.ways, v.returnBar, layout),
+  caption: (v) => captions([`${v.ways.length} ways`, figure(v.ratingA, 'A')]),
+})

@@ -1,0 +1,56 @@
+import { defineKind } from '../model/kind'
+import { captions, figure, known } from './caption'
+import { circle, line } from './draw'
+import { number } from './field'
+import { contactOhms } from './resistance'
+import { inLine } from './terminal'
+
+const W = 15
+const H = 7.5
+const Y = 5
+
+export const isolator = defineKind({
+  key: 'isolator',
+  title: 'Isolator',
+  group: 'switching',
+  letter: 'Q',
+  about: 'A switch that takes the supply off for work or in an emergency.',
+  words: ['battery switch', 'disconnector', 'main switch', 'disconnect', 'emergency'],
+  fields: {
+    ratingA: number('Rating', 'A', 'Current that the closed switch may carry for long.', {
+      required: true,
+      standard: [50, 100, 150, 200, 250, 275, 300, 350, 500, 600],
+    }),
+    voltageV: number('Voltage rating', 'V', 'Highest direct voltage at which it may be opened under load.', {
+      required: true,
+    }),
+  },
+  terminals: () => inLine(W, Y, undefined, { stud: 'M10' }),
+  electrical: (v) => ({
+    merges: [],
+    branches: [
+      {
+        key: 'contact',
+        from: '1',
+        to: '2',
+        ohms: contactOhms(v.ratingA),
+        kind: 'contact',
+        ratingA: v.ratingA,
+      },
+    ],
+    devices: [],
+  }),
+  // Disconnector: the fixed contact ends in a cross stroke.
+  symbol: () => ({
+    w: W,
+    h: H,
+    marks: [
+      line([0, Y, 3.75, Y]),
+      circle(3.75, Y, 0.5, { fill: 'ink', pen: 'thin' }),
+      line([3.75, Y, 10.5, 1.25], { pen: 'strong' }),
+      line([11.25, Y - 1.25, 11.25, Y + 1.25], { pen: 'strong' }),
+      line([11.25, Y, W, Y]),
+    ],
+  }),
+  caption: (v) => captions([figure(v.ratingA, 'A'), known(v.voltageV, 'V')]),
+})

@@ -1,0 +1,61 @@
+import { defineKind } from '../model/kind'
+import { captions, figure } from './caption'
+import { coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
+import { circle, line, text } from './draw'
+import { number } from './field'
+import { contactOhms } from './resistance'
+import { terminal } from './terminal'
+
+const W = 17.5
+const H = 15
+const Y = 5
+
+export const relay = defineKind({
+  key: 'relay',
+  title: 'Relay, make contact',
+  group: 'switching',
+  letter: 'K',
+  about: 'A small current in the coil switches a large one: a panel switch works the coil.',
+  words: ['relay', 'contactor', 'solenoid', 'normally open', 'make', '30', '87'],
+  fields: {
+    ratingA: number('Contact rating', 'A', 'Current that the closed contact may carry for long.', {
+      required: true,
+      standard: [20, 30, 40, 50, 70, 80, 100, 120, 150, 200, 250, 300, 500],
+    }),
+    ...coilFields,
+  },
+  terminals: () => [
+    terminal('left', 0, Y, '30', 'contact, feed', 'any', { mark: '30', use: 'in' }),
+    terminal('right', W, Y, '87', 'contact, make', 'any', { mark: '87', use: 'out' }),
+    ...coilTerminals(W, 12.5),
+  ],
+  electrical: (v) => ({
+    merges: [],
+    branches: [
+      {
+        key: '30-87',
+        from: '30',
+        to: '87',
+        ohms: contactOhms(v.ratingA),
+        kind: 'contact',
+        ratingA: v.ratingA,
+        name: 'contact 30 to 87',
+      },
+    ],
+    devices: [coilDevice(v.coilA)],
+  }),
+  symbol: () => ({
+    w: W,
+    h: H,
+    marks: [
+      line([0, Y, 5, Y]),
+      circle(5, Y, 0.5, { fill: 'ink', pen: 'thin' }),
+      line([5, Y, 12, 1.5], { pen: 'strong' }),
+      line([12.5, Y, W, Y]),
+      text(0.4, Y - 0.6, '30'),
+      text(W - 0.4, Y - 0.6, '87', { anchor: 'end' }),
+      ...coilMarks(W, 12.5, 3.25),
+    ],
+  }),
+  caption: (v) => captions([figure(v.ratingA, 'A')]),
+})
