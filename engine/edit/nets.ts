@@ -4,9 +4,11 @@ import { electricalIn, terminalsIn } from './terminal'
 
 export const keyOf = (t: TerminalRef): string => `${t.part}/${t.terminal}`
 
-export interface PlacedDevice {
+/** What makes a net positive or negative: a device with that terminal in it, or a bar declared for that pole. */
+export interface Hold {
   readonly part: Part
-  readonly device: PartDevice
+  /** null: a declared bar. */
+  readonly device: PartDevice | null
 }
 
 /**
@@ -17,9 +19,8 @@ export interface Nets {
   readonly terminal: (t: TerminalRef) => Terminal | undefined
   readonly electrical: (part: PartId) => Electrical | undefined
   readonly netOf: (t: TerminalRef) => number
-  /** Devices with their positive, or their negative, terminal in a net. */
-  readonly positives: (net: number) => readonly PlacedDevice[]
-  readonly negatives: (net: number) => readonly PlacedDevice[]
+  readonly positives: (net: number) => readonly Hold[]
+  readonly negatives: (net: number) => readonly Hold[]
 }
 
 const remembered = new WeakMap<Design, Nets>()
@@ -51,13 +52,21 @@ function findNets(design: Design): Nets {
   }
   for (const c of design.conductors) joins.join(keyOf(c.from), keyOf(c.to))
 
-  const positives = new Map<number, PlacedDevice[]>()
-  const negatives = new Map<number, PlacedDevice[]>()
-  for (const part of design.parts)
+  const positives = new Map<number, Hold[]>()
+  const negatives = new Map<number, Hold[]>()
+  for (const part of design.parts) {
+    const ofDevices = new Set<string>()
     for (const device of models.get(part.id)?.devices ?? []) {
       list(positives, joins.netOf(`${part.id}/${device.positive}`)).push({ part, device })
       list(negatives, joins.netOf(`${part.id}/${device.negative}`)).push({ part, device })
+      ofDevices.add(device.positive).add(device.negative)
     }
+    for (const t of terminalsIn(part) ?? []) {
+      if (ofDevices.has(t.key)) continue
+      const map = t.pole === 'positive' ? positives : t.pole === 'negative' ? negatives : null
+      if (map) list(map, joins.netOf(`${part.id}/${t.key}`)).push({ part, device: null })
+    }
+  }
   return {
     terminal: (t) => terminals.get(keyOf(t)),
     electrical: (part) => models.get(part),
@@ -72,7 +81,7 @@ function contextOf({ settings: { systemV } }: Design): ElectricalContext {
   return { systemV, lowestV: systemV, highestV: systemV }
 }
 
-function list(map: Map<number, PlacedDevice[]>, net: number): PlacedDevice[] {
+function list(map: Map<number, Hold[]>, net: number): Hold[] {
   let found = map.get(net)
   if (!found) {
     found = []

@@ -11,7 +11,7 @@ import { type RawFile, upgrade } from './upgrade'
 
 export type ReadResult =
   | { readonly design: Design; readonly problems: readonly Problem[] }
-  | { readonly problems: readonly Problem[] }
+  | { readonly design?: undefined; readonly problems: readonly Problem[] }
 
 /** A damaged setting of these stops the reading: a guess would change every check. */
 const ESSENTIAL_SETTINGS = ['systemV', 'ruleSet']

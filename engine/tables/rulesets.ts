@@ -6,7 +6,7 @@ import { type Figured, figured, unconfirmed } from './figure'
 import type { SizeSeries } from './sizes'
 
 /** How careful a circuit's voltage drop is looked at. critical: feeders, electronics, lights for safety, pumps for safety. */
-export type CircuitClass = 'critical' | 'ordinary'
+export type CircuitClass = 'critical' | 'general'
 
 /** A rule set: figures and factors with their sources. Local codes prevail over every one of them. */
 export interface RuleSet {
@@ -57,7 +57,7 @@ const US_CFR: RuleSet = {
   deviceShare: figured(1.5, 'cfr-183-455'),
   continuousShare: CONTINUOUS,
   nearSource: { open: figured(0.1778, 'cfr-183-455'), sheathed: figured(1.016, 'cfr-183-455') },
-  dropPercent: { critical: figured(3, 'abyc-e11-drop'), ordinary: figured(10, 'abyc-e11-drop') },
+  dropPercent: { critical: figured(3, 'abyc-e11-drop'), general: figured(10, 'abyc-e11-drop') },
   dropAtC: DROP_AT_C,
   leastMm2: { open: figured(1.309, 'cfr-183-425'), sheathed: figured(0.823, 'cfr-183-425') },
   colours: { positive: 'RD', negative: 'BK', sense: 'VT', data: 'GY', mains: 'WH' },
@@ -77,7 +77,7 @@ const METRIC_AUTOMOTIVE: RuleSet = {
   deviceShare: figured(1, 'iec-60364-4-43'),
   continuousShare: CONTINUOUS,
   nearSource: { open: unconfirmed(0.2, 'iso-10133-near'), sheathed: unconfirmed(0.2, 'iso-10133-near') },
-  dropPercent: { critical: figured(3, 'abyc-e11-drop'), ordinary: unconfirmed(10, 'iso-10133-drop') },
+  dropPercent: { critical: figured(3, 'abyc-e11-drop'), general: unconfirmed(10, 'iso-10133-drop') },
   dropAtC: DROP_AT_C,
   leastMm2: LEAST,
   colours: { positive: 'RD', negative: 'BN', sense: 'VT', data: 'GY', mains: 'WH' },
@@ -97,7 +97,7 @@ const CARAVAN_AU_NZ: RuleSet = {
   deviceShare: figured(1, 'iec-60364-4-43'),
   continuousShare: CONTINUOUS,
   nearSource: { open: figured(0.2, 'au-nz-3001-2'), sheathed: figured(1, 'au-nz-3001-2') },
-  dropPercent: { critical: unconfirmed(3, 'common-practice'), ordinary: unconfirmed(5, 'mains-drop-au-nz') },
+  dropPercent: { critical: unconfirmed(3, 'common-practice'), general: unconfirmed(5, 'mains-drop-au-nz') },
   dropAtC: DROP_AT_C,
   leastMm2: LEAST,
   colours: { positive: 'RD', negative: 'BK', sense: 'VT', data: 'GY', mains: 'WH' },
