@@ -73,15 +73,29 @@ export function keepLp(lp: Omit<Lp, 'sense' | 'objective'>): KeptLp {
       ? { integrality: lp.bounds.map((_, j) => (whole.has(j) ? integer : continuous)) }
       : {}),
   })
-  model.options.set({
-    output_flag: false,
+  const exact = {
+    presolve: 'choose',
     primal_feasibility_tolerance: 1e-9,
     dual_feasibility_tolerance: 1e-9,
+  }
+  model.options.set({
+    ...exact,
+    output_flag: false,
     mip_rel_gap: 0,
     mip_abs_gap: 1e-9,
     small_matrix_value: 1e-12,
   })
   const status = highs.constants.modelStatus
+  const decided = (verdict: number): boolean =>
+    verdict === status.optimal || verdict === status.unbounded || verdict === status.infeasible
+  const attempt = (): number => {
+    try {
+      model.run()
+      return model.getModelStatus()
+    } catch {
+      return status.solveError
+    }
+  }
   return {
     optimise(sense, objective) {
       // Always minimised: one sense, so that the last basis stays of use.
@@ -90,12 +104,19 @@ export function keepLp(lp: Omit<Lp, 'sense' | 'objective'>): KeptLp {
         { kind: 'range', from: 0, to: n - 1 },
         Float64Array.from(objective, (c) => sign * c),
       )
-      model.run()
-      if (model.getModelStatus() === status.unboundedOrInfeasible) {
-        model.options.set({ presolve: 'off' })
-        model.run()
+      let verdict = attempt()
+      // A cold start without presolve tells unbounded from infeasible, and ends most runs that found no verdict.
+      for (const tolerance of [1e-9, 1e-8, 1e-7]) {
+        if (decided(verdict)) break
+        model.clearSolver()
+        model.options.set({
+          presolve: 'off',
+          primal_feasibility_tolerance: tolerance,
+          dual_feasibility_tolerance: tolerance,
+        })
+        verdict = attempt()
       }
-      const verdict = model.getModelStatus()
+      model.options.set(exact)
       if (verdict === status.optimal)
         return {
           status: 'optimal',
