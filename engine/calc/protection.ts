@@ -1,7 +1,8 @@
 import { type EndFlows, endFlows } from '../math/endflow'
 import type { Amps, Unlimited } from '../units'
 import { circleFrom, sourceOrder } from './above'
-import { byNet, type FeedNet, feedNet } from './feednet'
+import { type FeedNet, feedNet } from './feednet'
+import { byNet, withMissing } from './netgraph'
 import type { Prepared } from './prepare'
 import { unlimitedWay, unratedReached } from './way'
 
@@ -103,14 +104,12 @@ interface SolvedNet extends Solved {
 
 function solve(feed: FeedNet): Solved {
   const { graph, supply } = feed
-  const rated = (x: Float64Array, missing: number): Float64Array =>
-    x.map((c) => (Number.isNaN(c) ? missing : c))
   const at = (missing: number): EndFlows =>
     endFlows({
       graph,
       supply,
-      forward: rated(feed.forward, missing),
-      backward: rated(feed.backward, missing),
+      forward: withMissing(feed.forward, missing),
+      backward: withMissing(feed.backward, missing),
     })
   const open = at(Number.POSITIVE_INFINITY)
   return { open, shut: feed.forward.some(Number.isNaN) ? at(0) : open }
