@@ -1,6 +1,6 @@
 import type { Path, ProblemList } from './problems'
 
-/** Beyond these a text is no design file, and reading it would only cost time. */
+/** Beyond these a text is no file of ours, and reading it would only cost time. */
 const MOST_CHARACTERS = 64_000_000
 const DEEPEST = 64
 
@@ -11,8 +11,8 @@ const BARRED = ['__proto__', 'constructor', 'prototype']
  * JSON text to plain data, or undefined with the problem told. Takes out barred keys and numbers beyond all bounds
  * ("1e999"), so that whatever is kept can be written back. Linear in the text; never throws.
  */
-export function parse(text: string, problems: ProblemList): unknown {
-  const expected = 'JSON text of a design file'
+export function parse(text: string, problems: ProblemList, what = 'a design file'): unknown {
+  const expected = `JSON text of ${what}`
   if (text.length > MOST_CHARACTERS) {
     problems.add([], 'a file of at most 64 million characters', `${text.length} characters`)
     return undefined
