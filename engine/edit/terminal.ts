@@ -1,13 +1,12 @@
 import { kindOf } from '../kinds/all'
+import { terminalsOf } from '../kinds/place'
 import type { Part } from '../model/design'
 import type { Electrical, ElectricalContext, Terminal } from '../model/kind'
 import { complete } from '../model/values'
 
-/** Terminals of a part as its kind declares them; null for a kind that this version does not know. */
-export function terminalsIn(part: Part): readonly Terminal[] | null {
-  const kind = kindOf(part.kind)
-  return kind ? kind.terminals(complete(kind.fields, part.values)) : null
-}
+/** Terminals of a part as it stands on the sheet; null for a kind that this version does not know. */
+export const terminalsIn = (part: Part): readonly Terminal[] | null =>
+  kindOf(part.kind) ? terminalsOf(part) : null
 
 /** A part of an unknown kind is taken to have every terminal that something refers to. */
 export function hasTerminal(part: Part, key: string): boolean {
@@ -15,7 +14,7 @@ export function hasTerminal(part: Part, key: string): boolean {
   return terminals === null || terminals.some((t) => t.key === key)
 }
 
-/** The electrical model of a part in a system, without its figures mattering; null for an unknown kind. */
+/** The electrical model of a part; null for an unknown kind. */
 export function electricalIn(part: Part, context: ElectricalContext): Electrical | null {
   const kind = kindOf(part.kind)
   return kind ? kind.electrical(complete(kind.fields, part.values), context) : null

@@ -1,7 +1,6 @@
-import { kindOf } from '../kinds/all'
+import { boxOf } from '../kinds/place'
 import type { Design, Part, Turn } from '../model/design'
 import { partById } from '../model/lookup'
-import { complete } from '../model/values'
 import { done, withParts } from './change'
 import type { EditOf, EditResult } from './edit'
 import { FURTHEST, GRID } from './grid'
@@ -24,11 +23,3 @@ function turned(part: Part, by: 90 | 180 | 270): Part {
 }
 
 const bounded = (at: number): number => Math.min(FURTHEST, Math.max(-FURTHEST, at))
-
-/** Size of the symbol box as it stands now; a part of unknown kind turns about its corner. */
-function boxOf(part: Part): { w: number; h: number } {
-  const kind = kindOf(part.kind)
-  if (!kind) return { w: 0, h: 0 }
-  const { w, h } = kind.symbol(complete(kind.fields, part.values))
-  return part.turn === 90 || part.turn === 270 ? { w: h, h: w } : { w, h }
-}

@@ -1,0 +1,40 @@
+import type { Design, PartId, TerminalRef } from '../model/design'
+import type { DeviceRole } from '../model/kind'
+import { conductorsAt } from '../model/lookup'
+import { netsOf } from './nets'
+
+/** A conductor that feeds a consumer, told from its two ends whichever way it was drawn. */
+export interface Fed {
+  readonly feed: TerminalRef
+  /** The consumer's positive terminal. */
+  readonly consumer: TerminalRef
+  /** Its negative terminal, to which nothing is joined yet. */
+  readonly negative: TerminalRef
+  readonly role: DeviceRole
+}
+
+/** The feed that a join would make; null where it feeds nothing, or the consumer has its return already. */
+export function feedOf(design: Design, from: TerminalRef, to: TerminalRef): Fed | null {
+  return fedAt(design, from, to) ?? fedAt(design, to, from)
+}
+
+function fedAt(design: Design, feed: TerminalRef, consumer: TerminalRef): Fed | null {
+  if (feed.part === consumer.part || isConsumer(design, feed)) return null
+  const device = consumerAt(design, consumer)
+  if (!device) return null
+  const negative = { part: consumer.part, terminal: device.negative }
+  return conductorsAt(design, consumer.part, device.negative).length > 0
+    ? null
+    : { feed, consumer, negative, role: device.role }
+}
+
+const isConsumer = (design: Design, t: TerminalRef): boolean => consumerAt(design, t) !== undefined
+
+/** The device that takes current at this positive terminal: a load, the input of a converter, an inverter-charger. */
+function consumerAt(design: Design, t: TerminalRef) {
+  return devicesOf(design, t.part).find(
+    (d) => d.positive === t.terminal && (d.role === 'load' || d.role === 'two-way'),
+  )
+}
+
+const devicesOf = (design: Design, part: PartId) => netsOf(design).electrical(part)?.devices ?? []

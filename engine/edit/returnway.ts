@@ -1,0 +1,131 @@
+import { boxOf } from '../kinds/place'
+import type { Design, Part, TerminalRef } from '../model/design'
+import type { DeviceRole } from '../model/kind'
+import { conductorsAt, partById } from '../model/lookup'
+import { blockBehind } from './block'
+import type { Fed } from './feed'
+import { netsOf } from './nets'
+import { freeStud, isBar, negativeBars } from './returnbars'
+
+/** Where a return goes and which rule chose it; no place: why there is none. */
+export interface ReturnWay {
+  readonly to: TerminalRef | null
+  readonly why: string
+}
+
+/**
+ * The return bar that belongs to a feed, by the first rule that finds one with a free stud:
+ * 1 a source other than a battery that feeds directly: its own negative terminal;
+ * 2 the return bar of the fuse block that feeds;
+ * 3 the bar that other consumers of that block return to, most of them first;
+ * 4 for loads, a bar on the load side of the load-side shunt; for what also charges, one that is not behind it;
+ * 5 the nearest negative bar.
+ */
+export function returnWay(design: Design, fed: Fed): ReturnWay {
+  const block = blockBehind(design, fed.feed)
+  return (
+    ownNegative(design, fed) ??
+    ownBar(design, block) ??
+    sharedBar(design, block, fed) ??
+    shuntSide(design, fed) ??
+    nearest(design, fed) ?? {
+      to: null,
+      why: 'No return was drawn: there is no negative bar with a free stud yet.',
+    }
+  )
+}
+
+function ownNegative(design: Design, fed: Fed): ReturnWay | null {
+  const devices = netsOf(design).electrical(fed.feed.part)?.devices ?? []
+  const source = devices.find((d) => d.positive === fed.feed.terminal && d.role === 'source')
+  const part = partById(design, fed.feed.part)
+  if (!source || !part) return null
+  return {
+    to: { part: part.id, terminal: source.negative },
+    why: `The return goes to ${part.designation} itself, which feeds it directly.`,
+  }
+}
+
+function ownBar(design: Design, block: Part | null): ReturnWay | null {
+  const stud = block && freeStud(design, block)
+  return stud
+    ? { to: stud, why: `The return goes to the return bar of ${block.designation}, which feeds it.` }
+    : null
+}
+
+/** Bars by how many consumers of the block return to them. */
+function sharedBar(design: Design, block: Part | null, fed: Fed): ReturnWay | null {
+  if (!block) return null
+  const votes = new Map<Part, number>()
+  for (const part of design.parts)
+    for (const d of netsOf(design).electrical(part.id)?.devices ?? []) {
+      if (!sameSide(d.role, fed.role)) continue
+      const feeds = conductorsAt(design, part.id, d.positive)
+      if (!feeds.some((c) => blockBehind(design, otherEnd(c, part.id)) === block)) continue
+      for (const c of conductorsAt(design, part.id, d.negative)) {
+        const bar = partById(design, otherEnd(c, part.id).part)
+        if (bar && isBar(bar)) votes.set(bar, (votes.get(bar) ?? 0) + 1)
+      }
+    }
+  for (const [bar] of [...votes].sort((a, b) => b[1] - a[1])) {
+    const stud = freeStud(design, bar)
+    if (stud) {
+      const why = `The return goes to ${bar.designation}, where other consumers fed from ${block.designation} return.`
+      return { to: stud, why }
+    }
+  }
+  return null
+}
+
+/** What charges as well belongs on the battery side of a load-side shunt; plain loads belong behind it. */
+const sameSide = (a: DeviceRole, b: DeviceRole): boolean => (a === 'load') === (b === 'load')
+
+function shuntSide(design: Design, fed: Fed): ReturnWay | null {
+  const bars = negativeBars(design)
+  if (!bars.some((b) => b.behindLoadShunt)) return null
+  const wanted = bars.filter((b) => b.behindLoadShunt === (fed.role === 'load'))
+  const stud = closest(
+    design,
+    fed,
+    wanted.map((b) => b.part),
+  )
+  if (!stud) return null
+  const name = partById(design, stud.part)!.designation
+  const why =
+    fed.role === 'load'
+      ? `The return goes to ${name}, behind the load-side shunt, so that the load is measured.`
+      : `The return goes to ${name}, on the battery side of the load-side shunt, as it also charges.`
+  return { to: stud, why }
+}
+
+function nearest(design: Design, fed: Fed): ReturnWay | null {
+  const bars = negativeBars(design).map((b) => b.part)
+  const stud = closest(design, fed, bars)
+  if (!stud) return null
+  return {
+    to: stud,
+    why: `The return goes to ${partById(design, stud.part)!.designation}, the nearest negative bar.`,
+  }
+}
+
+/** Free stud of the bar nearest to the consumer. */
+function closest(design: Design, fed: Fed, bars: readonly Part[]): TerminalRef | null {
+  const here = middle(partById(design, fed.consumer.part)!)
+  const away = (bar: Part): number => {
+    const there = middle(bar)
+    return Math.hypot(there.x - here.x, there.y - here.y)
+  }
+  for (const bar of [...bars].sort((a, b) => away(a) - away(b))) {
+    const stud = freeStud(design, bar)
+    if (stud) return stud
+  }
+  return null
+}
+
+function middle(part: Part): { x: number; y: number } {
+  const { x, y, w, h } = boxOf(part)
+  return { x: x + w / 2, y: y + h / 2 }
+}
+
+const otherEnd = (c: { from: TerminalRef; to: TerminalRef }, part: string): TerminalRef =>
+  c.from.part === part ? c.to : c.from
