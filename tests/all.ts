@@ -28,7 +28,13 @@ function count(path: string, read: (report: never) => Count, status: number): Co
   }
 }
 
-const unitStatus = run(['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${unitReport}`])
+const unitStatus = run([
+  'vitest',
+  'run',
+  '--reporter=default',
+  '--reporter=json',
+  `--outputFile.json=${unitReport}`,
+])
 const unit = count(
   unitReport,
   (r: { numPassedTests: number; numFailedTests: number; numPendingTests: number }) => ({

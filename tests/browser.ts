@@ -35,6 +35,10 @@ function install(): void {
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   if (!findBrowser()) install()
   const found = findBrowser()
-  console.log(found ? `Browser for the tests: ${found}` : 'No browser could be found or installed: the browser tests will fail.')
+  console.log(
+    found
+      ? `Browser for the tests: ${found}`
+      : 'No browser could be found or installed: the browser tests will fail.',
+  )
   process.exit(found ? 0 : 1)
 }

@@ -1,5 +1,5 @@
 import { create } from 'zustand'
-import type { ConductorId, PartId, SceneView, XY } from '../../engine'
+import type { ConductorId, PartId, Problem, SceneView, XY } from '../../engine'
 
 /** What lies over the drawing at the moment; one at a time. */
 export type Overlay =
@@ -9,17 +9,18 @@ export type Overlay =
   | { readonly is: 'designs' }
   | { readonly is: 'keys' }
   | { readonly is: 'cautions' }
-  | { readonly is: 'problems'; readonly file: string; readonly problems: readonly Problem[] }
-
-export interface Problem {
-  readonly where: string
-  readonly expected: string
-  readonly found: string
-}
+  | {
+      readonly is: 'problems'
+      readonly file: string
+      readonly problems: readonly Problem[]
+      /** Opens what could be read all the same; absent where nothing could. */
+      readonly openAnyway?: () => void
+    }
 
 /** Where the canvas should look next. A new object each time, so that asking twice works twice. */
 export type LookAt =
   | { readonly at: 'all' }
+  | { readonly at: 'zoom'; readonly by: number }
   | {
       readonly at: 'items'
       readonly parts: readonly PartId[]
@@ -83,6 +84,7 @@ export const clearSelection = () => select([])
 export function lookAt(parts: readonly PartId[], conductors: readonly ConductorId[], zoom = false): void {
   set({ lookAt: { at: 'items', parts, conductors, zoom } })
 }
+export const zoomBy = (by: number) => set({ lookAt: { at: 'zoom', by } })
 export const lookAtAll = () => set({ lookAt: { at: 'all' } })
 
 /** Selects a finding: its places are marked, selected and brought into sight. */

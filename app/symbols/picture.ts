@@ -27,7 +27,8 @@ export function pictureOf(scene: Scene, widthPx: number, heightPx: number): stri
       `<path d="${linePath(c.points)}" fill="none" stroke="${PICTURE[c.nature === 'other' ? 'ink' : c.nature]}" stroke-width="0.6"/>`,
   )
   const parts = scene.parts.map(
-    (p) => `<g transform="translate(${p.x} ${p.y})">${p.marks.map((m) => text(shapeOf(m, colour))).join('')}</g>`,
+    (p) =>
+      `<g transform="translate(${p.x} ${p.y})">${p.marks.map((m) => text(shapeOf(m, colour))).join('')}</g>`,
   )
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" width="${widthPx}" height="${heightPx}" viewBox="${box}" font-family="sans-serif">` +

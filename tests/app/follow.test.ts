@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { elbow, type End, middleOf, wayOf } from '../../app/canvas/follow'
+import { type End, elbow, middleOf, wayOf } from '../../app/canvas/follow'
 import type { Part, SceneConductor, Side, XY } from '../../engine'
 
 const part = (id: string, x: number, y: number): Part => ({
@@ -63,7 +63,9 @@ describe('how a conductor follows', () => {
     const turned = { ...b, turn: 90 as const }
     const way = wayOf(laid, end(a, [0, 0], 10, 'right'), end(turned, [100, 40], 3, 'up'), before)
     expect(way.points.at(-1)).toEqual([103, 45])
-    expect(wayOf(undefined, end(a, [0, 0], 10, 'right'), end(b, [100, 40], 0, 'left'), before).exact).toBe(false)
+    expect(wayOf(undefined, end(a, [0, 0], 10, 'right'), end(b, [100, 40], 0, 'left'), before).exact).toBe(
+      false,
+    )
   })
 
   it('always runs at right angles and joins both ends', () => {

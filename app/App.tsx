@@ -1,0 +1,29 @@
+import { Canvas } from './canvas/Canvas'
+import { DropZone } from './files/DropZone'
+import { Overlays } from './help/Overlays'
+import { Said } from './help/Said'
+import { Card } from './panels/Card'
+import { Findings } from './panels/Findings'
+import { Shelf } from './panels/Shelf'
+import { StatusLine } from './panels/StatusLine'
+import { TopStrip } from './panels/TopStrip'
+import { useView } from './store/view'
+
+export function App() {
+  const shelf = useView((s) => s.shelf)
+  return (
+    <div className="app">
+      <TopStrip />
+      {shelf && <Shelf />}
+      <Canvas />
+      <aside className="side">
+        <Card />
+        <Findings />
+      </aside>
+      <StatusLine />
+      <Overlays />
+      <Said />
+      <DropZone />
+    </div>
+  )
+}

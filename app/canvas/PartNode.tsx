@@ -1,0 +1,48 @@
+import { memo } from 'react'
+import { Handle, type Node, type NodeProps, Position } from 'reactflow'
+import { boxOf, kindOf, type Part, type Side, symbolOf, terminalsOf } from '../../engine'
+import { Marks } from '../symbols/Marks'
+import { PX } from './scale'
+import { useTrouble } from './trouble'
+
+export type PartNodeType = Node<{ part: Part }, 'part'>
+
+const POSITION: Readonly<Record<Side, Position>> = {
+  left: Position.Left,
+  right: Position.Right,
+  up: Position.Top,
+  down: Position.Bottom,
+}
+
+/** A part on the sheet: its symbol, and a handle on each terminal. */
+export const PartNode = memo(function PartNode({ data: { part }, selected }: NodeProps<PartNodeType>) {
+  const { w, h } = boxOf(part)
+  const trouble = useTrouble(part.id)
+  return (
+    <div
+      className={`part${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}
+      data-part={part.id}
+      style={{ width: w * PX, height: h * PX }}
+    >
+      <svg viewBox={`0 0 ${w} ${h}`} width={w * PX} height={h * PX} aria-hidden>
+        <Marks marks={symbolOf(part).marks} />
+      </svg>
+      {terminalsOf(part).map((t) => (
+        <Handle
+          key={t.key}
+          id={t.key}
+          type="source"
+          position={POSITION[t.side]}
+          className={`terminal ${t.pole}`}
+          title={`${part.designation} ${t.name}`}
+          aria-label={`${part.designation}, ${t.name}`}
+          style={{ left: (t.x - part.x) * PX, top: (t.y - part.y) * PX }}
+        />
+      ))}
+    </div>
+  )
+})
+
+/** What a screen reader says for a part. */
+export const partLabel = (part: Part): string =>
+  [part.designation, part.name, kindOf(part.kind)?.title].filter(Boolean).join(', ')

@@ -1,0 +1,60 @@
+import { ContextMenu } from 'radix-ui'
+import type { ReactNode } from 'react'
+import { COMMANDS, type CommandKey } from '../store/commands'
+import { useView } from '../store/view'
+
+const ON_PARTS: readonly (CommandKey | '-')[] = [
+  'join',
+  'turn',
+  'mirror',
+  '-',
+  'cut',
+  'copy',
+  'duplicate',
+  'remove',
+  '-',
+  'closer',
+]
+const ON_RUNS: readonly (CommandKey | '-')[] = ['closer', '-', 'remove']
+const ON_PAPER: readonly (CommandKey | '-')[] = [
+  'place',
+  'paste',
+  '-',
+  'all',
+  'find',
+  'whole',
+  '-',
+  'undo',
+  'redo',
+]
+
+/** The menu on the sheet: for the parts or conductors under the pointer, or for the paper. */
+export function SheetMenu({ children }: { children: ReactNode }) {
+  const parts = useView((s) => s.parts.size > 0)
+  const runs = useView((s) => s.conductors.size > 0)
+  const items = parts ? ON_PARTS : runs ? ON_RUNS : ON_PAPER
+  return (
+    <ContextMenu.Root>
+      <ContextMenu.Trigger asChild>{children}</ContextMenu.Trigger>
+      <ContextMenu.Portal>
+        <ContextMenu.Content className="menu">
+          {items.map((key, i) =>
+            key === '-' ? (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a fixed list
+              <ContextMenu.Separator key={i} />
+            ) : (
+              <ContextMenu.Item
+                key={key}
+                disabled={COMMANDS[key].off?.() ?? false}
+                onSelect={() => setTimeout(COMMANDS[key].run)}
+              >
+                {COMMANDS[key].title}
+                {COMMANDS[key].keys[0] && <kbd>{COMMANDS[key].keys[0]}</kbd>}
+              </ContextMenu.Item>
+            ),
+          )}
+        </ContextMenu.Content>
+      </ContextMenu.Portal>
+    </ContextMenu.Root>
+  )
+}

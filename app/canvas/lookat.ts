@@ -1,0 +1,76 @@
+import { useEffect } from 'react'
+import { useReactFlow } from 'reactflow'
+import { boxOf, conductorById, type Design, partById } from '../../engine'
+import { laidOf } from '../store/laid'
+import { useLatest } from '../store/latest'
+import { useOpen } from '../store/open'
+import { type LookAt, useView } from '../store/view'
+import type { PartNodeType } from './PartNode'
+import { PX } from './scale'
+
+interface Box {
+  x1: number
+  y1: number
+  x2: number
+  y2: number
+}
+
+/** Brings asked-for places into sight; leaves the sheet alone when they already are. */
+export function useLookAt(): void {
+  const flow = useReactFlow<PartNodeType>()
+  const wish = useView((s) => s.lookAt)
+  useEffect(() => {
+    if (!wish) return
+    if (wish.at === 'zoom') {
+      void flow.zoomTo(flow.getZoom() * wish.by)
+      return
+    }
+    const box = boxFor(useOpen.getState().design, wish)
+    if (!box) return
+    const bounds = {
+      x: box.x1 * PX,
+      y: box.y1 * PX,
+      width: (box.x2 - box.x1) * PX,
+      height: (box.y2 - box.y1) * PX,
+    }
+    const calm = window.matchMedia('(prefers-reduced-motion: reduce)').matches
+    const duration = calm ? 0 : 220
+    if (wish.at === 'all' || wish.zoom) {
+      void flow.fitBounds(bounds, { padding: wish.at === 'all' ? 0.06 : 0.3, duration })
+      return
+    }
+    const zoom = Math.max(flow.getZoom(), 0.6)
+    void flow.setCenter(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2, { zoom, duration })
+  }, [wish, flow])
+}
+
+function boxFor(design: Design, wish: Exclude<LookAt, { at: 'zoom' }>): Box | null {
+  const box: Box = { x1: Infinity, y1: Infinity, x2: -Infinity, y2: -Infinity }
+  const take = (x: number, y: number) => {
+    box.x1 = Math.min(box.x1, x)
+    box.y1 = Math.min(box.y1, y)
+    box.x2 = Math.max(box.x2, x)
+    box.y2 = Math.max(box.y2, y)
+  }
+  const takePart = (id: string) => {
+    const part = partById(design, id)
+    if (!part) return
+    const { w, h } = boxOf(part)
+    take(part.x, part.y)
+    take(part.x + w, part.y + h)
+  }
+  const { scene } = useLatest.getState()
+  if (wish.at === 'all') {
+    for (const p of design.parts) takePart(p.id)
+    for (const c of scene?.conductors ?? []) for (const [x, y] of c.points) take(x, y)
+  } else {
+    for (const id of wish.parts) takePart(id)
+    for (const id of wish.conductors) {
+      const laid = laidOf(scene, id)
+      const c = conductorById(design, id)
+      if (laid) for (const [x, y] of laid.points) take(x, y)
+      else if (c) for (const end of [c.from, c.to]) takePart(end.part)
+    }
+  }
+  return box.x1 <= box.x2 ? box : null
+}

@@ -1,0 +1,62 @@
+import { useCallback, useLayoutEffect, useState } from 'react'
+import { applyNodeChanges, type NodeChange } from 'reactflow'
+import { boxOf, type Part } from '../../engine'
+import { useOpen } from '../store/open'
+import { useView } from '../store/view'
+import { type PartNodeType, partLabel } from './PartNode'
+import { PX } from './scale'
+
+/**
+ * The library's nodes, made from the parts of the design. The design is the truth; a node differs from it only
+ * while a hand drags it. Nodes of untouched parts keep their identity, so that nothing else is drawn again.
+ */
+export function useNodes() {
+  const parts = useOpen((s) => s.design.parts)
+  const readOnly = useOpen((s) => s.hold !== 'writing')
+  const selected = useView((s) => s.parts)
+  const [nodes, setNodes] = useState<PartNodeType[]>([])
+
+  useLayoutEffect(() => {
+    setNodes((before) => {
+      const known = new Map(before.map((n) => [n.id, n]))
+      return parts.map((part) => nodeOf(part, selected.has(part.id), !readOnly, known.get(part.id)))
+    })
+  }, [parts, selected, readOnly])
+
+  const onNodesChange = useCallback((changes: NodeChange<PartNodeType>[]) => {
+    const own = changes.filter((c) => c.type === 'position' || c.type === 'dimensions')
+    if (own.length) setNodes((before) => applyNodeChanges(own, before))
+    const picked = changes.filter((c) => c.type === 'select')
+    if (picked.length === 0) return
+    const next = new Set(useView.getState().parts)
+    for (const c of picked) c.selected ? next.add(c.id) : next.delete(c.id)
+    useView.setState({ parts: next, finding: null })
+  }, [])
+
+  return { nodes, onNodesChange }
+}
+
+function nodeOf(part: Part, selected: boolean, draggable: boolean, before?: PartNodeType): PartNodeType {
+  const position = { x: part.x * PX, y: part.y * PX }
+  const same =
+    before &&
+    before.data.part === part &&
+    before.selected === selected &&
+    before.draggable === draggable &&
+    before.position.x === position.x &&
+    before.position.y === position.y
+  if (same) return before
+  const { w, h } = boxOf(part)
+  return {
+    ...before,
+    id: part.id,
+    type: 'part',
+    position,
+    width: w * PX,
+    height: h * PX,
+    selected,
+    draggable,
+    data: before?.data.part === part ? before.data : { part },
+    ariaLabel: partLabel(part),
+  }
+}

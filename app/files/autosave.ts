@@ -1,0 +1,64 @@
+import { type Design, writeDesign } from '../../engine'
+import { useLatest } from '../store/latest'
+import { useOpen } from '../store/open'
+import { useSaved } from '../store/saved'
+import { keep, keepThumbnail } from './database'
+import { thumbnailOf } from './thumbnail'
+
+const THUMBNAIL_AFTER_MS = 1500
+
+/**
+ * Keeps every edit in the browser's database, at once: while one write is under way the newest design waits, so at
+ * most one write's time is ever lost. Returns a function that stops it.
+ */
+export function startAutosave(): () => void {
+  let writing = false
+  let wanted: Design | null = null
+
+  const write = async (design: Design) => {
+    writing = true
+    useSaved.setState({ state: 'keeping' })
+    try {
+      const { name, revision } = design.settings
+      await keep({
+        id: design.id,
+        name,
+        revision,
+        parts: design.parts.length,
+        conductors: design.conductors.length,
+        savedAt: new Date().toISOString(),
+        text: writeDesign(design),
+      })
+      useSaved.setState({ state: 'kept' })
+    } catch {
+      useSaved.setState({ state: 'failed' })
+    }
+    writing = false
+    const next = wanted
+    wanted = null
+    if (next) void write(next)
+  }
+
+  const stopDesign = useOpen.subscribe((now, before) => {
+    if (now.hold !== 'writing' || now.design === before.design) return
+    if (writing) wanted = now.design
+    else void write(now.design)
+  })
+
+  let timer: ReturnType<typeof setTimeout> | undefined
+  const stopScene = useLatest.subscribe((now, before) => {
+    if (now.scene === before.scene || !now.scene || !now.laidOut) return
+    const { scene, laidOut } = now
+    clearTimeout(timer)
+    timer = setTimeout(async () => {
+      const picture = await thumbnailOf(scene)
+      if (picture) await keepThumbnail(laidOut.id, picture).catch(() => {})
+    }, THUMBNAIL_AFTER_MS)
+  })
+
+  return () => {
+    stopDesign()
+    stopScene()
+    clearTimeout(timer)
+  }
+}

@@ -1,0 +1,91 @@
+import { type Design, kindOf, newDesign, type Problem, readDesign, writeDesign } from '../../engine'
+import { lay, useOpen } from '../store/open'
+import { say } from '../store/say'
+import { clearSelection, lookAtAll, setOverlay } from '../store/view'
+import { fetchKept, lastOpen } from './database'
+import { type Demo, fetchDemo, listDemos } from './demos'
+import { pickFile, saveFile } from './disk'
+import { takeDesign } from './lock'
+
+/** Puts a design on the table; where another tab holds it, this one only looks. */
+async function show(design: Design, file: Parameters<typeof lay>[2] = null): Promise<void> {
+  const mine = await takeDesign(design.id)
+  lay(design, mine ? 'writing' : 'reading', file)
+  clearSelection()
+  lookAtAll()
+  if (!mine) say('Another tab has this design open. This one only looks.')
+}
+
+const today = () => new Date().toISOString().slice(0, 10)
+
+/** The last open design, else the first demo, else an empty sheet. */
+export async function openAtStart(): Promise<void> {
+  const last = await lastOpen().catch(() => undefined)
+  if (last && (await openKept(last))) return
+  const [demo] = await listDemos()
+  if (!demo || !(await openDemo(demo))) await openBlank()
+}
+
+export async function openKept(id: string): Promise<boolean> {
+  const kept = await fetchKept(id)
+  if (!kept) return false
+  return openText(kept.text, kept.name)
+}
+
+export const openBlank = (): Promise<void> =>
+  show(newDesign(crypto.randomUUID(), { name: '', date: today() }))
+
+/** A demo opens as a design of its own; the demo itself never changes. */
+export async function openDemo(demo: Demo): Promise<boolean> {
+  const read = readDesign(await fetchDemo(demo), kindOf)
+  if (!read.design) return listProblems(demo.file, read.problems)
+  await show({ ...read.design, id: crypto.randomUUID() })
+  return true
+}
+
+/** A file with problems gives their list, and nothing on the table changes unless the person then asks for it. */
+export async function openText(
+  text: string,
+  name: string,
+  handle: FileSystemFileHandle | null = null,
+): Promise<boolean> {
+  const read = readDesign(text, kindOf)
+  if (!read.design) return listProblems(name, read.problems)
+  const { design, problems } = read
+  if (problems.length) return listProblems(name, problems, () => void show(design))
+  await show(design, { name, handle })
+  return true
+}
+
+function listProblems(file: string, problems: readonly Problem[], openAnyway?: () => void): false {
+  setOverlay({ is: 'problems', file, problems, ...(openAnyway ? { openAnyway } : {}) })
+  return false
+}
+
+export async function openFromDisk(): Promise<void> {
+  const picked = await pickFile()
+  if (picked) await openText(picked.text, picked.name, picked.handle)
+}
+
+export async function saveToDisk(): Promise<void> {
+  const { design, file } = useOpen.getState()
+  const saved = await saveFile(file?.name ?? fileName(design), writeDesign(design), file?.handle ?? null)
+  if (!saved) return
+  useOpen.setState({ file: saved })
+  say(`Saved as ${saved.name}.`)
+}
+
+/** The same drawing under an id of its own, to be changed freely. */
+export async function openCopy(): Promise<void> {
+  const { design } = useOpen.getState()
+  const name = `${design.settings.name || 'Untitled design'} (copy)`
+  await show({ ...design, id: crypto.randomUUID(), settings: { ...design.settings, name } })
+}
+
+export const fileName = (design: Design): string =>
+  `${
+    (design.settings.name || 'design')
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || 'design'
+  }.json`

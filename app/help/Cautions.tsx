@@ -1,0 +1,23 @@
+import { RULE_SETS } from '../../engine'
+import { useOpen } from '../store/open'
+import { CAUTIONS, LAST_WORD } from './cautions'
+import { Sheet } from './Sheet'
+
+export function Cautions({ onClose }: { onClose: () => void }) {
+  const key = useOpen((s) => s.design.settings.ruleSet)
+  const set = RULE_SETS.find((r) => r.key === key)
+  return (
+    <Sheet title="Cautions" about={LAST_WORD} narrow onClose={onClose}>
+      <ul className="cautions">
+        {CAUTIONS.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+      {set && (
+        <p className="quiet">
+          Checks of this design use: {set.title}, {set.edition}.
+        </p>
+      )}
+    </Sheet>
+  )
+}

@@ -1,0 +1,9 @@
+import { type Answer, figure, type MaybeUnlimited, type Unit, whyNot } from '../../engine'
+import { useOpen } from '../store/open'
+
+/** A computed figure, or why there is none. */
+export function Amount({ answer, unit = 'A' }: { answer: Answer<MaybeUnlimited>; unit?: Unit }) {
+  const design = useOpen((s) => s.design)
+  if ('value' in answer) return <b>{figure(answer.value, unit)}</b>
+  return <span className="not-checked">{whyNot(answer, design)}</span>
+}

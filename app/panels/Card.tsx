@@ -1,0 +1,31 @@
+import { conductorById, partById } from '../../engine'
+import { useOpen } from '../store/open'
+import { useView } from '../store/view'
+import { DesignCard } from './DesignCard'
+import { ManyCard } from './ManyCard'
+import { PartCard } from './PartCard'
+import { RunCard } from './RunCard'
+
+/** The card of what is selected: one part, one conductor, several things, or the design itself. */
+export function Card() {
+  const parts = useView((s) => s.parts)
+  const conductors = useView((s) => s.conductors)
+  const design = useOpen((s) => s.design)
+  const onePart = parts.size === 1 && conductors.size === 0 ? partById(design, [...parts][0]!) : undefined
+  const oneRun =
+    conductors.size === 1 && parts.size === 0 ? conductorById(design, [...conductors][0]!) : undefined
+  const many = parts.size + conductors.size > 1
+  return (
+    <section className="card" aria-label="Card">
+      {onePart ? (
+        <PartCard key={onePart.id} part={onePart} />
+      ) : oneRun ? (
+        <RunCard key={oneRun.id} conductor={oneRun} />
+      ) : many ? (
+        <ManyCard parts={[...parts]} conductors={[...conductors]} />
+      ) : (
+        <DesignCard />
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,69 @@
+import type { Cell, CellField } from '../../engine'
+import { NumberInput } from './NumberInput'
+import { TextInput } from './TextInput'
+
+interface Props {
+  readonly field: CellField
+  readonly value: Cell
+  readonly id?: string
+  /** Spoken name where no <label> stands beside it. */
+  readonly label?: string
+  readonly disabled?: boolean
+  readonly onChange: (value: Cell) => void
+}
+
+/** One input for one field of any kind: the whole card is made of these. */
+export function CellInput({ field, value, id, label, disabled = false, onChange }: Props) {
+  const named = { ...(id ? { id } : {}), ...(label ? { label } : {}), disabled }
+  switch (field.type) {
+    case 'number':
+      return (
+        <NumberInput
+          {...named}
+          unit={field.unit}
+          value={typeof value === 'number' ? value : null}
+          {...(field.min === undefined ? {} : { min: field.min })}
+          {...(field.max === undefined ? {} : { max: field.max })}
+          {...(field.whole ? { whole: true } : {})}
+          {...(field.standard ? { standard: field.standard } : {})}
+          onChange={onChange}
+        />
+      )
+    case 'text':
+      return (
+        <TextInput
+          {...named}
+          value={typeof value === 'string' ? value : ''}
+          {...(field.lines ? { lines: field.lines } : {})}
+          onChange={onChange}
+        />
+      )
+    case 'choice':
+      return (
+        <select
+          id={id}
+          aria-label={label}
+          disabled={disabled}
+          value={String(value)}
+          onChange={(e) => onChange(e.target.value)}
+        >
+          {Object.entries(field.options).map(([key, text]) => (
+            <option key={key} value={key}>
+              {text}
+            </option>
+          ))}
+        </select>
+      )
+    case 'flag':
+      return (
+        <input
+          type="checkbox"
+          id={id}
+          aria-label={label}
+          disabled={disabled}
+          checked={value === true}
+          onChange={(e) => onChange(e.target.checked)}
+        />
+      )
+  }
+}

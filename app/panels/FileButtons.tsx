@@ -1,0 +1,40 @@
+import { FileDown, FolderOpen, LayoutGrid } from 'lucide-react'
+import { openFromDisk, saveToDisk } from '../files/session'
+import { refuse } from '../store/say'
+import { setOverlay } from '../store/view'
+
+const trying = (act: () => Promise<unknown>) => () =>
+  void act().catch((e: unknown) => refuse(e instanceof Error ? e.message : String(e)))
+
+/** Designs of this browser, real files, and paper. */
+export function FileButtons() {
+  return (
+    <div role="group" aria-label="Files" className="cell">
+      <button
+        type="button"
+        onClick={() => setOverlay({ is: 'designs' })}
+        title="Designs kept in this browser, demos"
+      >
+        <LayoutGrid size={16} aria-hidden /> Designs
+      </button>
+      <button
+        type="button"
+        className="icon"
+        aria-label="Open a file"
+        title="Open a file"
+        onClick={trying(openFromDisk)}
+      >
+        <FolderOpen size={18} aria-hidden />
+      </button>
+      <button
+        type="button"
+        className="icon"
+        aria-label="Save to a file"
+        title="Save to a file"
+        onClick={trying(saveToDisk)}
+      >
+        <FileDown size={18} aria-hidden />
+      </button>
+    </div>
+  )
+}

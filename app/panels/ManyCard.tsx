@@ -1,0 +1,63 @@
+import type { ReactNode } from 'react'
+import { conductorById } from '../../engine'
+import { COMMANDS, type CommandKey } from '../store/commands'
+import { useOpen } from '../store/open'
+import { RunFields } from './RunFields'
+
+interface Props {
+  readonly parts: readonly string[]
+  readonly conductors: readonly string[]
+}
+
+const FOR_PARTS: readonly CommandKey[] = [
+  'align-left',
+  'align-right',
+  'align-top',
+  'align-bottom',
+  'align-middle-x',
+  'align-middle-y',
+  'spread-x',
+  'spread-y',
+]
+
+/** Several things at once: line them up, or set a field on all conductors. */
+export function ManyCard({ parts, conductors }: Props) {
+  const design = useOpen((s) => s.design)
+  const writing = useOpen((s) => s.hold === 'writing')
+  const first = conductors.map((id) => conductorById(design, id)).find((c) => c !== undefined)
+  return (
+    <>
+      <header>
+        <h2>
+          {count(parts.length, 'part')} {parts.length && conductors.length ? 'and ' : ''}
+          {count(conductors.length, 'conductor')}
+        </h2>
+      </header>
+      {parts.length > 1 && (
+        <div className="align" role="group" aria-label="Line up">
+          {FOR_PARTS.map((key) => (
+            <button
+              key={key}
+              type="button"
+              className="plain"
+              disabled={!writing}
+              onClick={() => COMMANDS[key].run()}
+            >
+              {COMMANDS[key].title}
+            </button>
+          ))}
+        </div>
+      )}
+      {first && conductors.length > 1 && (
+        <>
+          <Note>What you set here is set on all {conductors.length} conductors.</Note>
+          <RunFields conductor={first} all={conductors} />
+        </>
+      )}
+    </>
+  )
+}
+
+const Note = ({ children }: { children: ReactNode }) => <p className="quiet">{children}</p>
+
+const count = (n: number, word: string): string => (n === 0 ? '' : `${n} ${word}${n === 1 ? '' : 's'}`)

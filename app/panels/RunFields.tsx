@@ -1,0 +1,52 @@
+import type { Conductor, ConductorChange, Value } from '../../engine'
+import { doEdit, useOpen } from '../store/open'
+import { FieldRow } from './FieldRow'
+import { OwnCurrent } from './OwnCurrent'
+import { RUN_FIELDS } from './runfields'
+
+type Key = keyof typeof RUN_FIELDS
+
+/** What a person sets on a conductor; on several at once, the first shows its values. */
+export function RunFields({
+  conductor,
+  all = [conductor.id],
+}: {
+  conductor: Conductor
+  all?: readonly string[]
+}) {
+  const disabled = useOpen((s) => s.hold !== 'writing')
+  const change = (label: string, set: ConductorChange) =>
+    doEdit(all.length === 1 ? `${label} of ${conductor.number}` : `${label} of ${all.length} conductors`, {
+      do: 'conductor',
+      conductors: all,
+      set,
+    })
+  const keys = (Object.keys(RUN_FIELDS) as Key[]).filter((key) => all.length === 1 || key !== 'number')
+  return (
+    <div className="fields">
+      {keys.map((key) => (
+        <FieldRow
+          key={key}
+          field={RUN_FIELDS[key]}
+          value={conductor[key] ?? (key === 'size' ? '' : null)}
+          disabled={disabled}
+          onChange={(value) => change(RUN_FIELDS[key].label, stored(key, value))}
+        />
+      ))}
+      {all.length === 1 && (
+        <OwnCurrent
+          current={conductor.designCurrent}
+          disabled={disabled}
+          onChange={(designCurrent) => change('Design current', { designCurrent })}
+        />
+      )}
+    </div>
+  )
+}
+
+/** Empty has a meaning of its own for each key. */
+function stored(key: Key, value: Value): ConductorChange {
+  if (key === 'size' && value === '') return { size: null }
+  if (key === 'bunched' && value === null) return { bunched: 1 }
+  return { [key]: value }
+}

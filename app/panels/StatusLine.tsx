@@ -1,0 +1,70 @@
+import { Maximize, Minus, Plus, TriangleAlert } from 'lucide-react'
+import { useLatest } from '../store/latest'
+import { useOpen } from '../store/open'
+import { useSaved } from '../store/saved'
+import { tallyWords } from '../store/tally'
+import { lookAtAll, setOverlay, useView, zoomBy } from '../store/view'
+
+/** One line under the sheet: what the checks found, whether the work is kept, where the pointer is, zoom. */
+export function StatusLine() {
+  const findings = useLatest((s) => s.findings)
+  const checked = useLatest((s) => s.checked)
+  const failure = useLatest((s) => s.failure)
+  const design = useOpen((s) => s.design)
+  return (
+    <footer className="status">
+      <p role="status" aria-label="Checks" className="tally">
+        {failure ? 'Checks broke off' : checked ? tallyWords(findings) : 'Checking…'}
+        {checked && checked !== design && ' …'}
+      </p>
+      <button type="button" className="link" onClick={() => setOverlay({ is: 'cautions' })}>
+        <TriangleAlert size={14} aria-hidden /> Cautions
+      </button>
+      <Kept />
+      <span className="grow" />
+      <Pointer />
+      <div role="group" aria-label="Zoom" className="zoom">
+        <button type="button" className="icon" aria-label="Smaller" onClick={() => zoomBy(1 / 1.25)}>
+          <Minus size={16} aria-hidden />
+        </button>
+        <button type="button" className="icon" aria-label="Larger" onClick={() => zoomBy(1.25)}>
+          <Plus size={16} aria-hidden />
+        </button>
+        <button
+          type="button"
+          className="icon"
+          aria-label="Whole drawing"
+          title="Whole drawing (0)"
+          onClick={lookAtAll}
+        >
+          <Maximize size={16} aria-hidden />
+        </button>
+      </div>
+    </footer>
+  )
+}
+
+function Kept() {
+  const hold = useOpen((s) => s.hold)
+  const state = useSaved((s) => s.state)
+  if (hold === 'reading') return <span className="kept">Only looking: open in another tab</span>
+  return (
+    <span className={`kept ${state}`}>
+      {state === 'kept'
+        ? 'Kept in this browser'
+        : state === 'keeping'
+          ? 'Keeping…'
+          : 'Could not be kept: save to a file'}
+    </span>
+  )
+}
+
+function Pointer() {
+  const pointer = useView((s) => s.pointer)
+  if (!pointer) return null
+  return (
+    <span className="pointer" aria-hidden>
+      {Math.round(pointer[0])} · {Math.round(pointer[1])} mm
+    </span>
+  )
+}

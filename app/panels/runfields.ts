@@ -1,0 +1,73 @@
+import { type CellField, COLOURS, SIZES } from '../../engine'
+
+const SIZE_OPTIONS: Readonly<Record<string, string>> = {
+  '': 'not chosen yet',
+  ...Object.fromEntries(SIZES.map((s) => [s.key, s.confirmed ? s.name : `${s.name} (not confirmed)`])),
+}
+
+const COLOUR_OPTIONS: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(COLOURS).map(([letters, name]) => [letters, `${letters} ${name}`]),
+)
+
+/** Fields of a conductor, declared like those of a part. Keys are the keys of the model. */
+export const RUN_FIELDS = {
+  size: {
+    type: 'choice',
+    label: 'Size',
+    about: 'Cross-section from the catalogue.',
+    options: SIZE_OPTIONS,
+    initial: '',
+    required: true,
+  },
+  lengthM: {
+    type: 'number',
+    label: 'Length',
+    about: 'One way, along its route. Left empty, drop and the place of its protection are not checked.',
+    unit: 'm',
+    initial: null,
+    min: 0.01,
+    max: 200,
+    required: true,
+  },
+  colour: {
+    type: 'choice',
+    label: 'Colour',
+    about: 'Letters after IEC 60757.',
+    options: COLOUR_OPTIONS,
+    initial: 'BK',
+  },
+  insulationC: {
+    type: 'number',
+    label: 'Insulation, highest',
+    about: 'Highest continuous temperature. Empty: the usual one of the rule set.',
+    unit: '°C',
+    initial: null,
+    min: 60,
+    max: 250,
+    standard: [60, 75, 90, 105, 125, 150],
+  },
+  bunched: {
+    type: 'number',
+    label: 'Bunched with',
+    about: 'Loaded conductors that run together, this one counted.',
+    unit: '',
+    initial: 1,
+    min: 1,
+    max: 100,
+    whole: true,
+  },
+  sheathed: {
+    type: 'flag',
+    label: 'Sheathed throughout',
+    about: 'In a sheath, conduit or enclosure along its whole length.',
+    initial: false,
+  },
+  engineSpace: {
+    type: 'flag',
+    label: 'Engine space',
+    about: 'Runs through an engine space.',
+    initial: false,
+  },
+  number: { type: 'text', label: 'Number', about: 'Printed on the conductor at both ends.', initial: '' },
+  remark: { type: 'text', label: 'Remark', about: 'Printed in the schedules.', initial: '', lines: 2 },
+} as const satisfies Readonly<Record<string, CellField>>

@@ -1,0 +1,124 @@
+import { copy, cut, duplicate, pasteHere, removeSelected } from './clip'
+import { lineUp, spread } from './lineup'
+import { nudge } from './nudge'
+import { redo, undo, useOpen } from './open'
+import { say } from './say'
+import { stepFinding } from './stepfinding'
+import { mirrorSelected, turnSelected } from './turning'
+import { clearSelection, lookAt, lookAtAll, select, setOverlay, setView, useView } from './view'
+
+export interface Command {
+  readonly title: string
+  readonly group: 'Drawing' | 'Selection' | 'Seeing' | 'Line up' | 'Checks'
+  /** As shown; "Ctrl" stands for the command key as well. */
+  readonly keys: readonly string[]
+  /** Not possible now: greyed in the menu. */
+  readonly off?: () => boolean
+  readonly run: () => void
+}
+
+const nothing = () => useView.getState().parts.size + useView.getState().conductors.size === 0
+const noParts = () => useView.getState().parts.size === 0
+const notOnePart = () => useView.getState().parts.size !== 1
+
+const named = (did: string, f: () => string | null) => () => {
+  const name = f()
+  say(name === null ? 'Nothing left.' : `${did}: ${name}.`)
+}
+
+const define = <K extends string>(commands: Readonly<Record<K, Command>>) => commands
+
+/** Every command, once: the keys, the menu and the shown list all read this. */
+export const COMMANDS = define({
+  place: {
+    title: 'Place a part by name',
+    group: 'Drawing',
+    keys: ['P'],
+    run: () => setOverlay({ is: 'place-by-name', at: useView.getState().pointer }),
+  },
+  join: {
+    title: 'Join from the selected part',
+    group: 'Drawing',
+    keys: ['J'],
+    off: notOnePart,
+    run: () => {
+      const [from] = useView.getState().parts
+      if (from && !notOnePart()) setOverlay({ is: 'join', from })
+      else say('Select one part first; then J joins from it.')
+    },
+  },
+  undo: { title: 'Undo', group: 'Drawing', keys: ['Ctrl Z'], run: named('Undone', undo) },
+  redo: { title: 'Redo', group: 'Drawing', keys: ['Ctrl Y', 'Ctrl Shift Z'], run: named('Done again', redo) },
+  cut: { title: 'Cut', group: 'Selection', keys: ['Ctrl X'], off: noParts, run: cut },
+  copy: { title: 'Copy', group: 'Selection', keys: ['Ctrl C'], off: noParts, run: copy },
+  paste: { title: 'Paste', group: 'Selection', keys: ['Ctrl V'], run: pasteHere },
+  duplicate: { title: 'Duplicate', group: 'Selection', keys: ['Ctrl D'], off: noParts, run: duplicate },
+  remove: {
+    title: 'Delete',
+    group: 'Selection',
+    keys: ['Delete', 'Backspace'],
+    off: nothing,
+    run: removeSelected,
+  },
+  all: {
+    title: 'Select everything',
+    group: 'Selection',
+    keys: ['Ctrl A'],
+    run: () => {
+      const { parts, conductors } = useOpen.getState().design
+      select(
+        parts.map((p) => p.id),
+        conductors.map((c) => c.id),
+      )
+    },
+  },
+  none: { title: 'Select nothing', group: 'Selection', keys: ['Esc'], run: clearSelection },
+  turn: {
+    title: 'Turn by a quarter',
+    group: 'Drawing',
+    keys: ['T'],
+    off: noParts,
+    run: () => turnSelected(),
+  },
+  mirror: { title: 'Mirror', group: 'Drawing', keys: ['M'], off: noParts, run: () => mirrorSelected() },
+  left: { title: 'Nudge left', group: 'Drawing', keys: ['←'], off: noParts, run: () => nudge(-1, 0) },
+  right: { title: 'Nudge right', group: 'Drawing', keys: ['→'], off: noParts, run: () => nudge(1, 0) },
+  up: { title: 'Nudge up', group: 'Drawing', keys: ['↑'], off: noParts, run: () => nudge(0, -1) },
+  down: { title: 'Nudge down', group: 'Drawing', keys: ['↓'], off: noParts, run: () => nudge(0, 1) },
+  find: {
+    title: 'Find a part or conductor',
+    group: 'Seeing',
+    keys: ['F', 'Ctrl F'],
+    run: () => setOverlay({ is: 'find' }),
+  },
+  whole: { title: 'Whole drawing', group: 'Seeing', keys: ['0'], run: lookAtAll },
+  closer: {
+    title: 'Look at the selection',
+    group: 'Seeing',
+    keys: ['.'],
+    off: nothing,
+    run: () => lookAt([...useView.getState().parts], [...useView.getState().conductors], true),
+  },
+  single: { title: 'Single-line view', group: 'Seeing', keys: ['1'], run: () => setView('single-line') },
+  both: { title: 'Both poles', group: 'Seeing', keys: ['2'], run: () => setView('both-poles') },
+  data: { title: 'Data links', group: 'Seeing', keys: ['3'], run: () => setView('data') },
+  keys: { title: 'Show the keys', group: 'Seeing', keys: ['?'], run: () => setOverlay({ is: 'keys' }) },
+  card: {
+    title: 'Into the card',
+    group: 'Seeing',
+    keys: ['Enter'],
+    run: () => document.querySelector<HTMLElement>('.card input, .card select')?.focus(),
+  },
+  next: { title: 'Next finding', group: 'Checks', keys: ['N'], run: () => stepFinding(1) },
+  previous: { title: 'Previous finding', group: 'Checks', keys: ['Shift N'], run: () => stepFinding(-1) },
+  'align-left': { title: 'Left edges', group: 'Line up', keys: [], run: () => lineUp('left') },
+  'align-right': { title: 'Right edges', group: 'Line up', keys: [], run: () => lineUp('right') },
+  'align-top': { title: 'Top edges', group: 'Line up', keys: [], run: () => lineUp('top') },
+  'align-bottom': { title: 'Bottom edges', group: 'Line up', keys: [], run: () => lineUp('bottom') },
+  'align-middle-x': { title: 'Middles upright', group: 'Line up', keys: [], run: () => lineUp('middle-x') },
+  'align-middle-y': { title: 'Middles across', group: 'Line up', keys: [], run: () => lineUp('middle-y') },
+  'spread-x': { title: 'Even gaps across', group: 'Line up', keys: [], run: () => spread('x') },
+  'spread-y': { title: 'Even gaps upright', group: 'Line up', keys: [], run: () => spread('y') },
+})
+
+export type CommandKey = keyof typeof COMMANDS

@@ -1,0 +1,25 @@
+import { conductorById, joinEdit, partById, type TerminalRef, terminalsOf } from '../../engine'
+import { doEdit, useOpen } from './open'
+import { refuse, say } from './say'
+import { select } from './view'
+
+/** Joins two terminals, with the return where the feed calls for one; or says why not. */
+export function join(from: TerminalRef, to: TerminalRef): void {
+  const { design } = useOpen.getState()
+  const edit = joinEdit(design, from, to)
+  if ('refused' in edit) return refuse(edit.why)
+  if (!doEdit(`Join ${terminalName(from)} to ${terminalName(to)}`, edit)) return
+  const made = useOpen.getState().design.conductors.filter((c) => !conductorById(design, c.id))
+  const feed = made.find((c) => c.returnOf === null)
+  if (feed) select([], [feed.id])
+  say(`Joined: ${made.map((c) => c.number).join(' and ')}. ${edit.why}`.trim())
+}
+
+/** "F1 way 3" */
+export function terminalName({ part, terminal }: TerminalRef): string {
+  const { design } = useOpen.getState()
+  const p = partById(design, part)
+  if (!p) return part
+  const name = terminalsOf(p, design.conductors).find((t) => t.key === terminal)?.name
+  return `${p.designation} ${name || terminal}`
+}

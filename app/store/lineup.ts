@@ -1,0 +1,2 @@
+export const lineUp = (_: string) => {}
+export const spread = (_: string) => {}
