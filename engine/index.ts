@@ -25,7 +25,7 @@ export { type Clip, copyOf, duplicateEdit, pasteEdit, type Selection } from './e
 export type { ConductorChange, Edit, EditOf, EditResult, PartChange, Refusal } from './edit/edit'
 export { GRID, snap } from './edit/grid'
 export { type History, historyOf, push, redo, type Step, settle, undo } from './edit/history'
-export { type JoinEdit, type JoinEdit, joinEdit, joinEdit } from './edit/joinedit'
+export { type JoinEdit, joinEdit } from './edit/joinedit'
 export { removeEdit } from './edit/removal'
 export { KINDS, kindOf } from './kinds/all'
 export { boxOf, symbolOf, terminalsOf } from './kinds/place'
