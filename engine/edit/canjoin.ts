@@ -1,6 +1,6 @@
-import type { Conductor, Design, TerminalRef } from '../model/design'
+import type { ConductorId, Design, TerminalRef } from '../model/design'
 import type { Pole } from '../model/kind'
-import { conductorsAt, partById } from '../model/lookup'
+import { conductorById, conductorsAt, partById } from '../model/lookup'
 import { polesClash } from './clash'
 import type { Refusal } from './edit'
 import { netsOf } from './nets'
@@ -35,12 +35,14 @@ export function canJoin(
 /** Why one end of a conductor cannot be taken to another terminal, or null. */
 export function canReconnect(
   design: Design,
-  c: Conductor,
+  id: ConductorId,
   end: 'from' | 'to',
   to: TerminalRef,
 ): Refusal | null {
-  const without = { ...design, conductors: design.conductors.filter((other) => other !== c) }
-  return canJoin(without, to, end === 'from' ? c.to : c.from, { parallel: true })
+  const conductor = conductorById(design, id)
+  if (!conductor) return refuse('no-conductor', `There is no conductor ${id}.`)
+  const without = { ...design, conductors: design.conductors.filter((c) => c.id !== id) }
+  return canJoin(without, to, end === 'from' ? conductor.to : conductor.from, { parallel: true })
 }
 
 const nameOf = (design: Design, t: TerminalRef): string => {

@@ -11,7 +11,7 @@ export function applyReconnect(design: Design, edit: EditOf<'reconnect'>): EditR
   if (!conductor) return refuse('no-conductor', `There is no conductor ${edit.conductor}.`)
   const now = conductor[edit.end]
   if (now.part === edit.to.part && now.terminal === edit.to.terminal) return done(design)
-  const refusal = canReconnect(design, conductor, edit.end, edit.to)
+  const refusal = canReconnect(design, conductor.id, edit.end, edit.to)
   if (refusal) return refusal
   return done(
     withConductors(design, (c) => (c.id === conductor.id ? { ...c, [edit.end]: edit.to, path: [] } : c)),
