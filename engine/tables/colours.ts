@@ -17,11 +17,16 @@ export const COLOURS: Readonly<Record<string, string>> = {
   GNYE: 'green-yellow',
 }
 
-/** One colour ("RD", "GNYE") or two of one insulation in the order of the list ("BKRD"): ground and stripe. */
+/** One colour ("RD", "GNYE") or two of one insulation, ground and stripe ("BKRD"); green and yellow only as GNYE. */
 export function isColour(letters: string): boolean {
   if (Object.hasOwn(COLOURS, letters)) return true
   const two = [letters.slice(0, 2), letters.slice(2)]
-  return letters.length === 4 && two[0] !== two[1] && two.every((c) => Object.hasOwn(COLOURS, c))
+  return (
+    letters.length === 4 &&
+    letters !== 'YEGN' &&
+    two[0] !== two[1] &&
+    two.every((c) => Object.hasOwn(COLOURS, c))
+  )
 }
 
 /** "red", "green-yellow", "black and red"; the letters themselves when they are none of the standard's. */
