@@ -1,5 +1,7 @@
-import '../theme/canvas.css'
 import 'reactflow/dist/base.css'
+import '../theme/canvas.css'
+import '../theme/joining.css'
+import '../theme/runs.css'
 import { useCallback, useEffect, useRef } from 'react'
 import {
   Background,

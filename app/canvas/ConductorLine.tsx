@@ -38,6 +38,7 @@ export const ConductorLine = memo(function ConductorLine({ conductor }: { conduc
       {nature === 'negative' && <path className="core" d={d} />}
       {laid?.withReturn && <Tick at={at} upright={upright} />}
       {trouble && <Flag at={at} />}
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: by keyboard, Find and the lists reach every conductor */}
       <path
         className="catch"
         d={d}

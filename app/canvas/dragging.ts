@@ -1,10 +1,10 @@
 import { useMemo } from 'react'
 import type { OnNodeDrag, SelectionDragHandler } from 'reactflow'
-import type { XY } from '../../engine'
+import { snap, type XY } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { setMoving, useView } from '../store/view'
 import type { PartNodeType } from './PartNode'
-import { PX, snap } from './scale'
+import { PX } from './scale'
 
 const places = (nodes: readonly PartNodeType[]): ReadonlyMap<string, XY> =>
   new Map(nodes.map((n) => [n.id, [n.position.x / PX, n.position.y / PX]]))

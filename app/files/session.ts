@@ -1,4 +1,4 @@
-import { type Design, kindOf, newDesign, type Problem, readDesign, writeDesign } from '../../engine'
+import { type Design, newDesign, type Problem, readDesign, writeDesign } from '../../engine'
 import { lay, useOpen } from '../store/open'
 import { say } from '../store/say'
 import { clearSelection, lookAtAll, setOverlay } from '../store/view'
@@ -37,7 +37,7 @@ export const openBlank = (): Promise<void> =>
 
 /** A demo opens as a design of its own; the demo itself never changes. */
 export async function openDemo(demo: Demo): Promise<boolean> {
-  const read = readDesign(await fetchDemo(demo), kindOf)
+  const read = readDesign(await fetchDemo(demo))
   if (!read.design) return listProblems(demo.file, read.problems)
   await show({ ...read.design, id: crypto.randomUUID() })
   return true
@@ -49,7 +49,7 @@ export async function openText(
   name: string,
   handle: FileSystemFileHandle | null = null,
 ): Promise<boolean> {
-  const read = readDesign(text, kindOf)
+  const read = readDesign(text)
   if (!read.design) return listProblems(name, read.problems)
   const { design, problems } = read
   if (problems.length) return listProblems(name, problems, () => void show(design))

@@ -12,9 +12,8 @@ export function Designs({ onClose }: { onClose: () => void }) {
   const [kept, setKept] = useState<readonly KeptRow[]>([])
   const [demos, setDemos] = useState<readonly Demo[]>([])
   const here = useOpen((s) => s.design.id)
-  const load = () => void listKept().then(setKept)
   useEffect(() => {
-    load()
+    void listKept().then(setKept)
     void listDemos().then(setDemos)
   }, [])
   const then = (act: () => Promise<unknown>) => () => {
@@ -45,7 +44,7 @@ export function Designs({ onClose }: { onClose: () => void }) {
               <DiscardButton
                 name={row.name}
                 onDiscard={() => {
-                  void discard(row.id).then(load)
+                  void discard(row.id).then(listKept).then(setKept)
                 }}
               />
             )}

@@ -62,8 +62,10 @@ export function PickList({ label, placeholder, choices, onPick, none }: Props) {
         }}
         onKeyDown={onKeyDown}
       />
+      {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the listbox of a combobox */}
       <ul ref={list} id={id} role="listbox" aria-label={label} className="pick-list">
         {shown.map((choice, i) => (
+          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: an option of the listbox
           // biome-ignore lint/a11y/useKeyWithClickEvents: keys are handled in the field above
           // biome-ignore lint/a11y/useFocusableInteractive: the field keeps the focus
           <li

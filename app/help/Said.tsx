@@ -22,7 +22,12 @@ export function Said() {
       : { left: 230, bottom: 50 }
   return (
     <>
-      <div className="unseen" role={refused ? 'alert' : 'status'} aria-label="Last step">
+      <div
+        className="unseen"
+        role="status"
+        aria-live={refused ? 'assertive' : 'polite'}
+        aria-label="Last step"
+      >
         {text}
       </div>
       {shown && (

@@ -9,7 +9,7 @@ const trying = (act: () => Promise<unknown>) => () =>
 /** Designs of this browser, real files, and paper. */
 export function FileButtons() {
   return (
-    <div role="group" aria-label="Files" className="cell">
+    <fieldset aria-label="Files" className="cell">
       <button
         type="button"
         onClick={() => setOverlay({ is: 'designs' })}
@@ -35,6 +35,6 @@ export function FileButtons() {
       >
         <FileDown size={18} aria-hidden />
       </button>
-    </div>
+    </fieldset>
   )
 }

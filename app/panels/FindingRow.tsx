@@ -65,7 +65,7 @@ export const FindingRow = memo(function FindingRow({ finding: f, shown }: Props)
             </button>
           )}
           {f.fix && preview && (
-            <div className="preview" role="group" aria-label="What mending would do">
+            <fieldset className="preview" aria-label="What mending would do">
               <p>{f.fix.title}. One undo step takes it back.</p>
               <button type="button" className="main" onClick={mend}>
                 Do it
@@ -73,7 +73,7 @@ export const FindingRow = memo(function FindingRow({ finding: f, shown }: Props)
               <button type="button" className="plain" onClick={() => setPreview(false)}>
                 Leave it
               </button>
-            </div>
+            </fieldset>
           )}
         </div>
       )}

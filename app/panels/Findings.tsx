@@ -24,7 +24,7 @@ export function Findings() {
     <section className="findings" aria-label="Findings">
       <header>
         <h2>Findings</h2>
-        <div className="levels" role="group" aria-label="Show one level only">
+        <fieldset className="levels" aria-label="Show one level only">
           {LEVELS.map((level) => (
             <button
               type="button"
@@ -38,7 +38,7 @@ export function Findings() {
               <LevelMark level={level} /> {tally[level]}
             </button>
           ))}
-        </div>
+        </fieldset>
       </header>
       {failure && (
         <p className="failure" role="alert">

@@ -34,7 +34,7 @@ export function ManyCard({ parts, conductors }: Props) {
         </h2>
       </header>
       {parts.length > 1 && (
-        <div className="align" role="group" aria-label="Line up">
+        <fieldset className="align" aria-label="Line up">
           {FOR_PARTS.map((key) => (
             <button
               key={key}
@@ -46,7 +46,7 @@ export function ManyCard({ parts, conductors }: Props) {
               {COMMANDS[key].title}
             </button>
           ))}
-        </div>
+        </fieldset>
       )}
       {first && conductors.length > 1 && (
         <>

@@ -21,17 +21,27 @@ export function PartCard({ part }: { part: Part }) {
         </h2>
       </header>
       <div className="fields">
-        <label className="field">
+        <label className="field" htmlFor="part-name">
           <span className="label">Name</span>
           <TextInput id="part-name" value={part.name} disabled={disabled} onChange={set('name')} />
         </label>
-        <label className="field">
+        <label className="field" htmlFor="part-designation">
           <span className="label">Designation</span>
-          <TextInput value={part.designation} disabled={disabled} onChange={set('designation')} />
+          <TextInput
+            id="part-designation"
+            value={part.designation}
+            disabled={disabled}
+            onChange={set('designation')}
+          />
         </label>
-        <label className="field">
+        <label className="field" htmlFor="part-location">
           <span className="label">Location</span>
-          <TextInput value={part.location} disabled={disabled} onChange={set('location')} />
+          <TextInput
+            id="part-location"
+            value={part.location}
+            disabled={disabled}
+            onChange={set('location')}
+          />
         </label>
       </div>
       {kind ? (

@@ -23,7 +23,7 @@ export function StatusLine() {
       <Kept />
       <span className="grow" />
       <Pointer />
-      <div role="group" aria-label="Zoom" className="zoom">
+      <fieldset aria-label="Zoom" className="zoom">
         <button type="button" className="icon" aria-label="Smaller" onClick={() => zoomBy(1 / 1.25)}>
           <Minus size={16} aria-hidden />
         </button>
@@ -39,7 +39,7 @@ export function StatusLine() {
         >
           <Maximize size={16} aria-hidden />
         </button>
-      </div>
+      </fieldset>
     </footer>
   )
 }

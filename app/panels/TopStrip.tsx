@@ -23,8 +23,8 @@ export function TopStrip() {
   return (
     <header className="top">
       <div className="title">
-        <span className="mark" aria-hidden>
-          <svg viewBox="0 0 16 16" width="20" height="20">
+        <span className="mark">
+          <svg viewBox="0 0 16 16" width="20" height="20" aria-hidden>
             <path d="M1 4H15M1 8H9V12H15" />
           </svg>
         </span>
@@ -40,7 +40,7 @@ export function TopStrip() {
         </button>
       )}
       <FileButtons />
-      <div role="group" aria-label="History" className="cell">
+      <fieldset aria-label="History" className="cell">
         <button
           type="button"
           className="icon"
@@ -61,7 +61,7 @@ export function TopStrip() {
         >
           <Redo2 size={18} aria-hidden />
         </button>
-      </div>
+      </fieldset>
       <div role="radiogroup" aria-label="View" className="cell views">
         {VIEWS.map(([key, text], i) => (
           // biome-ignore lint/a11y/useSemanticElements: a row of buttons, one of them on

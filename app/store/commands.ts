@@ -115,8 +115,8 @@ export const COMMANDS = define({
   'align-right': { title: 'Right edges', group: 'Line up', keys: [], run: () => lineUp('right') },
   'align-top': { title: 'Top edges', group: 'Line up', keys: [], run: () => lineUp('top') },
   'align-bottom': { title: 'Bottom edges', group: 'Line up', keys: [], run: () => lineUp('bottom') },
-  'align-middle-x': { title: 'Middles upright', group: 'Line up', keys: [], run: () => lineUp('middle-x') },
-  'align-middle-y': { title: 'Middles across', group: 'Line up', keys: [], run: () => lineUp('middle-y') },
+  'align-middle-x': { title: 'Middles upright', group: 'Line up', keys: [], run: () => lineUp('centre') },
+  'align-middle-y': { title: 'Middles across', group: 'Line up', keys: [], run: () => lineUp('middle') },
   'spread-x': { title: 'Even gaps across', group: 'Line up', keys: [], run: () => spread('x') },
   'spread-y': { title: 'Even gaps upright', group: 'Line up', keys: [], run: () => spread('y') },
 })

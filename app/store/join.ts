@@ -7,7 +7,10 @@ import { select } from './view'
 export function join(from: TerminalRef, to: TerminalRef): void {
   const { design } = useOpen.getState()
   const edit = joinEdit(design, from, to)
-  if ('refused' in edit) return refuse(edit.why)
+  if ('refused' in edit) {
+    refuse(edit.why)
+    return
+  }
   if (!doEdit(`Join ${terminalName(from)} to ${terminalName(to)}`, edit)) return
   const made = useOpen.getState().design.conductors.filter((c) => !conductorById(design, c.id))
   const feed = made.find((c) => c.returnOf === null)

@@ -39,8 +39,8 @@ export function pictureOf(scene: Scene, widthPx: number, heightPx: number): stri
 
 const text = ({ tag, attrs, text: inner = '' }: Shape): string =>
   `<${tag} ${Object.entries(attrs)
-    .map(([k, v]) => `${k.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}="${escape(String(v))}"`)
-    .join(' ')}>${escape(inner)}</${tag}>`
+    .map(([k, v]) => `${k.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}="${xml(String(v))}"`)
+    .join(' ')}>${xml(inner)}</${tag}>`
 
-const escape = (s: string): string =>
+const xml = (s: string): string =>
   s.replace(/[&<>"]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[c]!)

@@ -1,6 +1,16 @@
+import { analyse } from '../../engine'
 import type { Reply, Request } from './messages'
 
-onmessage = (e: MessageEvent<Request>) => {
-  const { seq } = e.data
-  postMessage({ is: 'failure', seq, why: 'no engine yet' } satisfies Reply)
+const send = (reply: Reply) => self.postMessage(reply)
+
+/** One design in, its answers and its scene out. A fault of the engine itself is told, never swallowed. */
+self.onmessage = (e: MessageEvent<Request>) => {
+  const { seq, design } = e.data
+  try {
+    const { answers, findings } = analyse(design)
+    send({ is: 'answers', seq, answers, findings })
+    send({ is: 'failure', seq, why: 'no scene yet' })
+  } catch (error) {
+    send({ is: 'failure', seq, why: error instanceof Error ? error.message : String(error) })
+  }
 }

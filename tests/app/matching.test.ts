@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { fit, matching } from '../../app/store/matching'
+import { matching, rank } from '../../app/store/matching'
 
 it('prefers the beginning of the text, then of a word, then the inside of one', () => {
   const order = matching('pump', ['bilgepump', 'Water pump', 'Pump'], (x) => x)
@@ -7,8 +7,8 @@ it('prefers the beginning of the text, then of a word, then the inside of one', 
 })
 
 it('asks for every typed word', () => {
-  expect(fit('fuse block', 'Fuse block with return bar')).not.toBeNull()
-  expect(fit('fuse relay', 'Fuse block')).toBeNull()
+  expect(rank('fuse block', 'Fuse block with return bar')).not.toBeNull()
+  expect(rank('fuse relay', 'Fuse block')).toBeNull()
 })
 
 it('lets everything pass when nothing is typed, in the given order', () => {
