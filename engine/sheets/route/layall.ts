@@ -1,0 +1,54 @@
+import { CORNER, LEVEL, STUB, UPRIGHT } from './lattice'
+import { layPinned } from './pinned'
+import { search } from './search'
+import { everyStep, freeWay, place, type Sheet, takeOff, targetOf } from './sheet'
+
+/** Cost of pushing another conductor aside, and how much dearer it grows each time that it happens to it. */
+const PUSH = 240
+const GRUDGE = 240
+const NEVER = 1 << 20
+
+/** Lays the lines that are not laid yet; where there is no free way others are pushed aside and laid anew. */
+export function layAll(s: Sheet, wanted: readonly number[]): void {
+  const queue = wanted.filter((i) => !layPinned(s, i))
+  let pushes = 40 + 4 * queue.length
+  for (let k = 0; k < queue.length; k++) {
+    const i = queue[k]!
+    const line = s.lines[i]!
+    if (line.corners.length > 0 || line.from.exits.length === 0 || line.to.exits.length === 0) continue
+    const way = freeWay(s, targetOf(line.from), targetOf(line.to))
+    if (way) place(s, i, way.corners)
+    else if (pushes-- > 0) queue.push(...pushThrough(s, i))
+  }
+}
+
+/** Lays line `i` over others, and takes those off; returns them. None where even that is impossible. */
+function pushThrough(s: Sheet, i: number): number[] {
+  const { bits, owner } = s.lattice
+  const dear = (id: number): number => {
+    const other = s.lines[id]
+    return !other ? 0 : other.pinned ? NEVER : PUSH + GRUDGE * other.pushed
+  }
+  const over = (node: number): number =>
+    bits[node]! & CORNER ? dear(owner[0][node]!) : dear(owner[0][node]!) + dear(owner[1][node]!)
+  const line = s.lines[i]!
+  const way = search(s.finder, targetOf(line.from), targetOf(line.to), { step: 1, over })
+  if (!way || way.cost >= NEVER) return []
+  const inWay = new Set<number>()
+  everyStep(s.lattice, way.corners, (node, axis, isCorner) => {
+    const b = bits[node]!
+    if (b & STUB) return true
+    if (isCorner || b & CORNER) {
+      inWay.add(owner[0][node]!)
+      inWay.add(owner[1][node]!)
+    } else if (b & (axis === 0 ? LEVEL : UPRIGHT)) inWay.add(owner[axis][node]!)
+    return true
+  })
+  inWay.delete(-1)
+  for (const other of inWay) {
+    takeOff(s, other)
+    s.lines[other]!.pushed++
+  }
+  place(s, i, way.corners)
+  return [...inWay]
+}

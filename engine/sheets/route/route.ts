@@ -1,0 +1,26 @@
+import { keepPrevious } from './keep'
+import { layAll } from './layall'
+import { layingOrder } from './order'
+import type { RouteBox, Routed, RouteRequest, RouteResult } from './request'
+import { resultOf } from './result'
+import { sheetOf } from './sheet'
+
+/**
+ * Routes conductors at right angles round boxes: never through a box or nearer to it than 1.25 mm, never along
+ * another conductor, with few bends and crossings. Conductors of one terminal share its stub and nothing else.
+ * Boxes and ports are meant to stand on the 1.25 mm lattice. Deterministic.
+ *
+ * @param previous routes of an earlier call. A conductor whose ends have not moved and whose way is still free keeps
+ *   it. While a part is dragged, give the routes from before the drag each time, so that lines which had to
+ *   give way return.
+ */
+export function routeAll(
+  boxes: readonly RouteBox[],
+  requests: readonly RouteRequest[],
+  previous: readonly Routed[] = [],
+): RouteResult {
+  const sheet = sheetOf(boxes, requests)
+  const kept = keepPrevious(sheet, previous)
+  layAll(sheet, layingOrder(sheet))
+  return resultOf(sheet, kept)
+}

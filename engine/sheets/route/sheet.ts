@@ -1,0 +1,119 @@
+import {
+  addBox,
+  CORNER,
+  type Lattice,
+  LEVEL,
+  latticeOf,
+  lay,
+  lift,
+  STUB,
+  stride,
+  UPRIGHT,
+  WALL,
+} from './lattice'
+import type { RouteBox, RouteRequest } from './request'
+import { type Finder, finderOf, search, type Target } from './search'
+import { reserveTerminals, type Terminal, terminalKey } from './terminal'
+
+/** Free strip around everything, mm: room to go round the outermost part. */
+const MARGIN = 40
+
+/** One conductor while the sheet is being routed. */
+export interface Line {
+  readonly request: RouteRequest
+  readonly from: Terminal
+  readonly to: Terminal
+  /** Nodes from exit to exit, empty while it is not laid. */
+  corners: number[]
+  /** Laid segments that were placed by hand; they are never pushed aside. */
+  pinned: boolean
+  /** How often it was pushed aside. */
+  pushed: number
+}
+
+export interface Sheet {
+  readonly lattice: Lattice
+  readonly finder: Finder
+  readonly lines: readonly Line[]
+}
+
+export function sheetOf(boxes: readonly RouteBox[], requests: readonly RouteRequest[]): Sheet {
+  const lattice = latticeOf(areaOf(boxes, requests), MARGIN)
+  for (const box of boxes) addBox(lattice, box)
+  const terminals = reserveTerminals(lattice, requests)
+  const lines = requests.map((request) => ({
+    request,
+    from: terminals.get(terminalKey(request.from))!,
+    to: terminals.get(terminalKey(request.to))!,
+    corners: [],
+    pinned: false,
+    pushed: 0,
+  }))
+  return { lattice, finder: finderOf(lattice), lines }
+}
+
+function areaOf(boxes: readonly RouteBox[], requests: readonly RouteRequest[]): RouteBox {
+  let [x1, y1, x2, y2] = [Infinity, Infinity, -Infinity, -Infinity]
+  const take = (x: number, y: number, w = 0, h = 0): void => {
+    x1 = Math.min(x1, x)
+    y1 = Math.min(y1, y)
+    x2 = Math.max(x2, x + w)
+    y2 = Math.max(y2, y + h)
+  }
+  for (const b of boxes) take(b.x, b.y, b.w, b.h)
+  for (const { from, to, fixed } of requests) for (const p of [from, to, ...(fixed ?? [])]) take(p.x, p.y)
+  return x1 > x2 ? { id: '', x: 0, y: 0, w: 0, h: 0 } : { id: '', x: x1, y: y1, w: x2 - x1, h: y2 - y1 }
+}
+
+/** Puts line `i` on the lattice along these corners. */
+export function place(s: Sheet, i: number, corners: number[]): void {
+  s.lines[i]!.corners = corners
+  lay(s.lattice, corners, i)
+}
+
+export function takeOff(s: Sheet, i: number): void {
+  const line = s.lines[i]!
+  lift(s.lattice, line.corners)
+  line.corners = []
+}
+
+export const targetOf = (t: Terminal): Target => ({ nodes: t.exits, axis: t.axis })
+
+/** Cheapest free way, on every second lattice line if there is one, otherwise on all; null: there is none. */
+export function freeWay(s: Sheet, start: Target, goal: Target): { corners: number[]; cost: number } | null {
+  const usual = isEven(s.lattice, start) && isEven(s.lattice, goal)
+  return (
+    (usual ? search(s.finder, start, goal, { step: 2 }) : null) ?? search(s.finder, start, goal, { step: 1 })
+  )
+}
+
+const isEven = (l: Lattice, t: Target): boolean =>
+  t.nodes.every((n) => (n % l.cols) % 2 === 0 && Math.floor(n / l.cols) % 2 === 0)
+
+/** Does anything but crossings straight over lie on the way? The exits at both ends are its own. */
+export function isFree(l: Lattice, corners: readonly number[]): boolean {
+  return everyStep(l, corners, (node, axis, isCorner) => {
+    const bits = l.bits[node]!
+    if (bits & STUB) return node === corners[0] || node === corners.at(-1)
+    const taken = isCorner ? LEVEL | UPRIGHT | CORNER | WALL : (axis === 0 ? LEVEL : UPRIGHT) | CORNER | WALL
+    return (bits & taken) === 0
+  })
+}
+
+/** Visits the nodes of a way, corners twice; stops and is false where the visitor says false. */
+export function everyStep(
+  l: Lattice,
+  corners: readonly number[],
+  visit: (node: number, axis: 0 | 1, isCorner: boolean) => boolean,
+): boolean {
+  for (let i = 1; i < corners.length; i++) {
+    const [a, b] = [corners[i - 1]!, corners[i]!]
+    const step = stride(l, a, b)
+    const axis = step === 1 || step === -1 ? 0 : 1
+    for (let node = a; ; node += step) {
+      if (!visit(node, axis, node === a || node === b)) return false
+      if (node === b || step === 0) break
+    }
+  }
+  return true
+}
