@@ -54,7 +54,7 @@ export function breakingCurrents(p: Prepared, c: FaultCase): BreakingCurrents | 
   for (const e of fuses) {
     const a = p.graph.tail[e]!
     const b = p.graph.head[e]!
-    const share = response(s, a, b).map((v) => v / s.ohms[e]!)
+    const share = outer[e] === -1 ? divided(s, e) : (v: number): number => (v === outer[e] ? 1 : 0)
     amps[e] = 0
     const take = (current: number, u: number, w: number): void => {
       if (!(current > amps[e]! * (1 + 1e-12))) return
@@ -75,6 +75,18 @@ export function breakingCurrents(p: Prepared, c: FaultCase): BreakingCurrents | 
   return { amps, at, to, everyPair }
 }
 
+/**
+ * Current in a branch for 1 A put in at each node, up to a constant. On a tree that nothing feeds, and for a short
+ * circuit at its outer end, it is all of it.
+ */
+type Share = (node: number) => number
+
+/** In the meshed and fed part: how the network divides it. One solve. */
+function divided(s: FaultSystem, e: number): Share {
+  const volts = response(s, s.p.graph.tail[e]!, s.p.graph.head[e]!)
+  return (v) => volts[v]! / s.ohms[e]!
+}
+
 const columnOf = (s: FaultSystem, w: number): Float64Array => {
   const push = new Float64Array(s.held.length)
   push[w] = 1
@@ -85,7 +97,7 @@ const columnOf = (s: FaultSystem, w: number): Float64Array => {
 function through(
   s: FaultSystem,
   e: number,
-  share: Float64Array,
+  share: Share,
   rises: readonly Float64Array[],
   column: Float64Array,
   u: number,
@@ -95,13 +107,13 @@ function through(
   const ohms = drive[u]! + drive[w]! - 2 * column[u]!
   const before = (open[p.graph.tail[e]!]! - open[p.graph.head[e]!]!) / s.ohms[e]!
   // The short circuit takes 1 A out at u and puts it in at w.
-  const each = (share[w]! - share[u]!) / ohms
+  const each = (share(w) - share(u)) / ohms
   const own = before + each * (open[u]! - open[w]!)
   let forward = own
   let backward = -own
   s.sources.forEach(({ device, amps }, i) => {
     const rise = rises[i]!
-    const first = share[p.positive[device]!]! - share[p.negative[device]!]!
+    const first = share(p.positive[device]!) - share(p.negative[device]!)
     const coefficient = first + each * (rise[u]! - rise[w]!)
     forward += helping(amps, coefficient)
     backward += helping(amps, -coefficient)
@@ -113,7 +125,7 @@ function through(
  * Size of the current through branch e when sources with one terminal outside the group push through a short
  * circuit that joins the group at u to the outside.
  */
-function pushedThrough(s: FaultSystem, e: number, share: Float64Array, u: number): number {
+function pushedThrough(s: FaultSystem, e: number, share: Share, u: number): number {
   const { p, groups, open } = s
   const before = (open[p.graph.tail[e]!]! - open[p.graph.head[e]!]!) / s.ohms[e]!
   let forward = before
@@ -122,9 +134,7 @@ function pushedThrough(s: FaultSystem, e: number, share: Float64Array, u: number
     const into = groups.of[p.positive[device]!] === groups.of[u]
     const outOf = groups.of[p.negative[device]!] === groups.of[u]
     if (into === outOf) continue
-    const coefficient = into
-      ? share[p.positive[device]!]! - share[u]!
-      : share[u]! - share[p.negative[device]!]!
+    const coefficient = into ? share(p.positive[device]!) - share(u) : share(u) - share(p.negative[device]!)
     forward += helping(amps, coefficient)
     backward += helping(amps, -coefficient)
   }

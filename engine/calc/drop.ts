@@ -1,4 +1,4 @@
-import { fewestEdges } from '../math/fewest'
+import { type Walks, walkBack, walksFrom } from '../math/walks'
 import type { Volts } from '../units'
 import { isBattery } from './galvanic'
 import type { Prepared } from './prepare'
@@ -56,46 +56,92 @@ export function loadDrops(
   const bounds = sourcesOff(p)
   const currents = deviceCurrents(p, bounds.min, bounds.max)
   const supplies = suppliesOf(p)
+  const supplyFigures = kept((supply: Supply) => byDevice(p, t.from(supplyTerminals(p, supply))))
+  const walks = kept((root: number) => walksFrom(p.graph, root))
   return (device) => {
     const from = p.net[p.negative[device]!]!
     const to = p.net[p.positive[device]!]!
     if (from === to) return { device, reason: 'terminals-joined' }
     const ways = supplies(from, to)
+    if (ways.supplies.length === 0) return { device, reason: 'no-battery-feeds-it' }
+    const own = byDevice(p, t.from(unitAcross(p, device)))
+    const objective = new Float64Array(own.length)
     let worst: { volts: Volts; supply: Supply; witness: Float64Array } | undefined
     for (const supply of ways.supplies) {
-      const potential = new Float64Array(p.graph.vertexCount)
-      for (const [start, end] of legs(p, device, supply))
-        t.between(start, end).forEach((v, node) => {
-          potential[node]! += v
-        })
-      const { value, x } = currents(
-        Float64Array.from(p.positive, (v, d) => potential[v]! - potential[p.negative[d]!]!),
-      )
+      const held = supplyFigures(supply)
+      for (let d = 0; d < own.length; d++) objective[d] = held[d]! - own[d]!
+      const { value, x } = currents(objective)
       if (!worst || value > worst.volts) worst = { volts: value, supply, witness: x }
     }
-    if (!worst) return { device, reason: 'no-battery-feeds-it' }
-    const volts = t.from(nodeCurrents(p, worst.witness))
-    const parts = legs(p, device, worst.supply).flatMap(([start, end]) => {
-      let at = start
-      return fewestEdges(p.graph, start, end).map((branch) => {
-        const next = p.graph.tail[branch] === at ? p.graph.head[branch]! : p.graph.tail[branch]!
-        const taken = volts[at]! - volts[next]!
-        at = next
-        return { branch, volts: taken }
-      })
-    })
-    const ofVolts = worst.supply.reduce((sum, b) => sum + p.form.devices[b]!.emf!, 0)
-    return { device, ...worst, ofVolts, everySupply: ways.all, parts }
+    const { volts, supply, witness } = worst!
+    const potential = t.from(nodeCurrents(p, witness))
+    const parts = legs(p, device, supply).flatMap(([battery, other, sign]) =>
+      walkBack(p.graph, walks(battery), other).map((branch) => ({
+        branch,
+        volts: sign * fall(p, potential, walks(battery), branch),
+      })),
+    )
+    const ofVolts = supply.reduce((sum, b) => sum + p.form.devices[b]!.emf!, 0)
+    return { device, volts, ofVolts, supply, everySupply: ways.all, witness, parts }
   }
 }
 
-/** Stretches of wiring in the order of the current: battery to battery, last battery to load, load to first battery. */
-function legs(p: Prepared, device: number, supply: Supply): [start: number, end: number][] {
-  const list: [number, number][] = []
+/** Answers by key, each computed once. */
+function kept<K, V>(compute: (key: K) => V): (key: K) => V {
+  const known = new Map<K, V>()
+  return (key) => {
+    let value = known.get(key)
+    if (value === undefined) {
+      value = compute(key)
+      known.set(key, value)
+    }
+    return value
+  }
+}
+
+/** By reciprocity: what 1 A delivered by each device adds to the voltage that the given currents measure. */
+function byDevice(p: Prepared, potential: Float64Array): Float64Array {
+  const each = new Float64Array(p.positive.length)
+  for (let d = 0; d < each.length; d++) each[d] = potential[p.positive[d]!]! - potential[p.negative[d]!]!
+  return each
+}
+
+/** 1 A in at the device's positive node and out at its negative one: measures the voltage across it. */
+function unitAcross(p: Prepared, device: number): Float64Array {
+  const amps = new Float64Array(p.graph.vertexCount)
+  amps[p.positive[device]!]! += 1
+  amps[p.negative[device]!]! -= 1
+  return amps
+}
+
+/** 1 A across each battery of a supply: measures what is left between its outermost terminals. */
+function supplyTerminals(p: Prepared, supply: Supply): Float64Array {
+  const amps = new Float64Array(p.graph.vertexCount)
+  for (const battery of supply) {
+    amps[p.positive[battery]!]! += 1
+    amps[p.negative[battery]!]! -= 1
+  }
+  return amps
+}
+
+/**
+ * Stretches of wiring between two batteries, and between the batteries and the load: the battery terminal they are
+ * walked back to, the other end, and 1 where the drop runs from the battery terminal to the other end.
+ */
+function legs(p: Prepared, device: number, supply: Supply): [battery: number, other: number, sign: 1 | -1][] {
+  const list: [number, number, 1 | -1][] = []
   supply.forEach((battery, i) => {
     const next = supply[i + 1]
-    list.push([p.positive[battery]!, next === undefined ? p.positive[device]! : p.negative[next]!])
+    list.push([p.positive[battery]!, next === undefined ? p.positive[device]! : p.negative[next]!, 1])
   })
-  list.push([p.negative[device]!, p.negative[supply[0]!]!])
+  list.push([p.negative[supply[0]!]!, p.negative[device]!, -1])
   return list
+}
+
+/** Voltage that a branch of a walk takes, from the end nearer the root to the other. */
+function fall(p: Prepared, potential: Float64Array, { entry }: Walks, branch: number): Volts {
+  const tail = p.graph.tail[branch]!
+  const head = p.graph.head[branch]!
+  const outward = entry[head] === branch
+  return outward ? potential[tail]! - potential[head]! : potential[head]! - potential[tail]!
 }

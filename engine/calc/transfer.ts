@@ -8,7 +8,7 @@ import type { Prepared } from './prepare'
 export interface Transfer {
   /** V by node for 1 A put in at `into` and taken out at `outOf`, which lie in one net. One solve. */
   between(into: number, outOf: number): Float64Array
-  /** V by node for given currents into the nodes, A, which balance in every net. One solve. */
+  /** V by node for given currents into the nodes, A; what is over in a net is taken out at its held node. One solve. */
   from(amps: Float64Array): Float64Array
 }
 
