@@ -1,11 +1,11 @@
-import { kindOf } from '../kinds/all'
 import type { Design, Part, TerminalRef } from '../model/design'
 import { conductorsAt, partById } from '../model/lookup'
+import { isBlock } from './distribution'
 import { keyOf, netsOf } from './nets'
 
 /**
- * The distribution part that a terminal is fed from: its own part, or the nearest along conductors, fuses, switches
- * and contacts. Parts that themselves take or give current are not passed. null: none. O(what hangs before it).
+ * The block or bar that a terminal is fed from: its own part, or the nearest along conductors, fuses, switches,
+ * contacts and splices. Parts that themselves take or give current are not passed. null: none. O(what hangs before it).
  */
 export function blockBehind(design: Design, start: TerminalRef): Part | null {
   const nets = netsOf(design)
@@ -19,13 +19,15 @@ export function blockBehind(design: Design, start: TerminalRef): Part | null {
   for (const t of queue) {
     const part = partById(design, t.part)
     if (!part) continue
-    if (kindOf(part.kind)?.group === 'distribution') return part
+    if (isBlock(part)) return part
     const model = nets.electrical(t.part)
     if (model?.devices.some((d) => d.positive === t.terminal || d.negative === t.terminal)) continue
     for (const b of model?.branches ?? []) {
       if (b.from === t.terminal) push({ part: t.part, terminal: b.to })
       if (b.to === t.terminal) push({ part: t.part, terminal: b.from })
     }
+    for (const group of model?.merges ?? [])
+      if (group.includes(t.terminal)) for (const terminal of group) push({ part: t.part, terminal })
     for (const c of conductorsAt(design, t.part, t.terminal)) {
       push(c.from)
       push(c.to)

@@ -1,6 +1,5 @@
-import type { Design, PartId, TerminalRef } from '../model/design'
-import type { DeviceRole } from '../model/kind'
-import { conductorsAt } from '../model/lookup'
+import type { Design, Part, PartId, TerminalRef } from '../model/design'
+import { conductorsAt, partById } from '../model/lookup'
 import { netsOf } from './nets'
 
 /** A conductor that feeds a consumer, told from its two ends whichever way it was drawn. */
@@ -10,7 +9,8 @@ export interface Fed {
   readonly consumer: TerminalRef
   /** Its negative terminal, to which nothing is joined yet. */
   readonly negative: TerminalRef
-  readonly role: DeviceRole
+  /** The consumer also charges: its return belongs on the battery side of a load-side shunt. */
+  readonly charges: boolean
 }
 
 /** The feed that a join would make; null where it feeds nothing, or the consumer has its return already. */
@@ -21,11 +21,12 @@ export function feedOf(design: Design, from: TerminalRef, to: TerminalRef): Fed 
 function fedAt(design: Design, feed: TerminalRef, consumer: TerminalRef): Fed | null {
   if (feed.part === consumer.part || isConsumer(design, feed)) return null
   const device = consumerAt(design, consumer)
-  if (!device) return null
+  const part = partById(design, consumer.part)
+  if (!device || !part) return null
   const negative = { part: consumer.part, terminal: device.negative }
   return conductorsAt(design, consumer.part, device.negative).length > 0
     ? null
-    : { feed, consumer, negative, role: device.role }
+    : { feed, consumer, negative, charges: charges(design, part) }
 }
 
 const isConsumer = (design: Design, t: TerminalRef): boolean => consumerAt(design, t) !== undefined
@@ -38,3 +39,10 @@ function consumerAt(design: Design, t: TerminalRef) {
 }
 
 const devicesOf = (design: Design, part: PartId) => netsOf(design).electrical(part)?.devices ?? []
+
+/** Does a part also give current into the system? What a step-down converter gives goes to circuits of its own. */
+export const charges = (design: Design, part: Part): boolean =>
+  part.kind !== STEP_DOWN &&
+  devicesOf(design, part.id).some((d) => d.role === 'source' || d.role === 'two-way')
+
+const STEP_DOWN = 'step-down'

@@ -36,6 +36,9 @@ export function joinEdit(
   const feed = make(fed.feed, fed.consumer)
   const way = returnWay(design, fed)
   if (!way.to) return { do: 'join', conductor: feed, why: way.why }
+  const withFeed = { ...design, conductors: [...design.conductors, feed] }
+  const refused = canJoin(withFeed, fed.negative, way.to)
+  if (refused) return { do: 'join', conductor: feed, why: `No return was drawn. ${refused.why}` }
   const back: Conductor = { ...make(fed.negative, way.to), returnOf: feed.id }
   return {
     do: 'all',

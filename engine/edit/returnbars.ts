@@ -3,6 +3,7 @@ import { terminalsOf } from '../kinds/place'
 import type { Design, Part, TerminalRef } from '../model/design'
 import { conductorsAt } from '../model/lookup'
 import { complete } from '../model/values'
+import { isBlock } from './distribution'
 import { netsOf } from './nets'
 
 /** A bar on which returns meet. */
@@ -11,13 +12,11 @@ export interface ReturnBar {
   readonly behindLoadShunt: boolean
 }
 
-export const isBar = (part: Part): boolean => kindOf(part.kind)?.group === 'distribution'
-
 /** Parts with a bar that is negative: declared so, or by what is joined to it. In the order of the design. */
 export function negativeBars(design: Design): readonly ReturnBar[] {
   const behind = behindLoadShunts(design)
   return design.parts.flatMap((part) => {
-    if (!isBar(part)) return []
+    if (!isBlock(part)) return []
     const studs = returnStuds(design, part)
     return studs.length === 0 ? [] : [{ part, behindLoadShunt: behind.has(part.id) }]
   })
@@ -70,7 +69,7 @@ function behindLoadShunts(design: Design): ReadonlySet<string> {
 
 /** Distribution parts at the far ends of the conductors on a terminal. */
 function barsAt(design: Design, t: TerminalRef): readonly string[] {
-  const bars = new Set(design.parts.filter(isBar).map((p) => p.id))
+  const bars = new Set(design.parts.filter(isBlock).map((p) => p.id))
   return conductorsAt(design, t.part, t.terminal)
     .map((c) => (c.from.part === t.part && c.from.terminal === t.terminal ? c.to.part : c.from.part))
     .filter((id) => bars.has(id))

@@ -1,11 +1,11 @@
 import { boxOf } from '../kinds/place'
 import type { Design, Part, TerminalRef } from '../model/design'
-import type { DeviceRole } from '../model/kind'
 import { conductorsAt, partById } from '../model/lookup'
 import { blockBehind } from './block'
-import type { Fed } from './feed'
+import { isBlock } from './distribution'
+import { charges, type Fed } from './feed'
 import { netsOf } from './nets'
-import { freeStud, isBar, negativeBars } from './returnbars'
+import { freeStud, negativeBars } from './returnbars'
 
 /** Where a return goes and which rule chose it; no place: why there is none. */
 export interface ReturnWay {
@@ -18,7 +18,7 @@ export interface ReturnWay {
  * 1 a source other than a battery that feeds directly: its own negative terminal;
  * 2 the return bar of the fuse block that feeds;
  * 3 the bar that other consumers of that block return to, most of them first;
- * 4 for loads, a bar on the load side of the load-side shunt; for what also charges, one that is not behind it;
+ * 4 where there is a load-side shunt: a bar behind it for what only takes, one not behind it for what also charges;
  * 5 the nearest negative bar.
  */
 export function returnWay(design: Design, fed: Fed): ReturnWay {
@@ -57,16 +57,17 @@ function ownBar(design: Design, block: Part | null): ReturnWay | null {
 function sharedBar(design: Design, block: Part | null, fed: Fed): ReturnWay | null {
   if (!block) return null
   const votes = new Map<Part, number>()
-  for (const part of design.parts)
+  for (const part of design.parts) {
+    if (charges(design, part) !== fed.charges) continue
     for (const d of netsOf(design).electrical(part.id)?.devices ?? []) {
-      if (!sameSide(d.role, fed.role)) continue
       const feeds = conductorsAt(design, part.id, d.positive)
       if (!feeds.some((c) => blockBehind(design, otherEnd(c, part.id)) === block)) continue
       for (const c of conductorsAt(design, part.id, d.negative)) {
         const bar = partById(design, otherEnd(c, part.id).part)
-        if (bar && isBar(bar)) votes.set(bar, (votes.get(bar) ?? 0) + 1)
+        if (bar && isBlock(bar)) votes.set(bar, (votes.get(bar) ?? 0) + 1)
       }
     }
+  }
   for (const [bar] of [...votes].sort((a, b) => b[1] - a[1])) {
     const stud = freeStud(design, bar)
     if (stud) {
@@ -77,13 +78,10 @@ function sharedBar(design: Design, block: Part | null, fed: Fed): ReturnWay | nu
   return null
 }
 
-/** What charges as well belongs on the battery side of a load-side shunt; plain loads belong behind it. */
-const sameSide = (a: DeviceRole, b: DeviceRole): boolean => (a === 'load') === (b === 'load')
-
 function shuntSide(design: Design, fed: Fed): ReturnWay | null {
   const bars = negativeBars(design)
   if (!bars.some((b) => b.behindLoadShunt)) return null
-  const wanted = bars.filter((b) => b.behindLoadShunt === (fed.role === 'load'))
+  const wanted = bars.filter((b) => b.behindLoadShunt !== fed.charges)
   const stud = closest(
     design,
     fed,
@@ -91,10 +89,9 @@ function shuntSide(design: Design, fed: Fed): ReturnWay | null {
   )
   if (!stud) return null
   const name = partById(design, stud.part)!.designation
-  const why =
-    fed.role === 'load'
-      ? `The return goes to ${name}, behind the load-side shunt, so that the load is measured.`
-      : `The return goes to ${name}, on the battery side of the load-side shunt, as it also charges.`
+  const why = fed.charges
+    ? `The return goes to ${name}, on the battery side of the load-side shunt, as it also charges.`
+    : `The return goes to ${name}, behind the load-side shunt, so that the load is measured.`
   return { to: stud, why }
 }
 
