@@ -1,6 +1,7 @@
 import type { PartDevice, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
 import type { Amps, Millimetres } from '../units'
+import { takes } from './device'
 import { line, rect, text } from './draw'
 import { number } from './field'
 import { terminal } from './terminal'
@@ -20,16 +21,8 @@ export const coilTerminals = (w: Millimetres, y: Millimetres): readonly Terminal
   terminal('right', w, y, '85', 'coil, return', 'negative', { mark: '85', use: 'out' }),
 ]
 
-export const coilDevice = (coilA: Amps | null): PartDevice => ({
-  key: 'coil',
-  positive: '86',
-  negative: '85',
-  minA: coilA === null ? null : 0 - coilA,
-  maxA: 0,
-  sustainedFaultA: 0,
-  role: 'load',
-  name: 'coil',
-})
+export const coilDevice = (coilA: Amps | null): PartDevice =>
+  takes({ key: 'coil', positive: '86', negative: '85', name: 'coil' }, coilA)
 
 /** Coil across the box at height y with its marks, and the broken line up to the contact at `linkTo`. */
 export const coilMarks = (w: Millimetres, y: Millimetres, linkTo: Millimetres): readonly Mark[] => [

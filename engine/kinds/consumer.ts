@@ -3,6 +3,7 @@ import type { Electrical, ElectricalContext, SymbolDrawing, Terminal } from '../
 import type { Mark } from '../model/marks'
 import type { Amps } from '../units'
 import { captions, known } from './caption'
+import { takes } from './device'
 import { line, text } from './draw'
 import { choice, flag, number, result } from './field'
 import { twoPoles } from './terminal'
@@ -76,17 +77,7 @@ export function runningAmps(
 export const loadModel = (amps: Amps | null): Electrical => ({
   merges: [],
   branches: [],
-  devices: [
-    {
-      key: 'load',
-      positive: '+',
-      negative: '-',
-      minA: amps === null ? null : 0 - amps,
-      maxA: 0,
-      sustainedFaultA: 0,
-      role: 'load',
-    },
-  ],
+  devices: [takes({ key: 'load', positive: '+', negative: '-' }, amps)],
 })
 
 export const LOAD_W = 15

@@ -48,15 +48,29 @@ export const arc = (
 export const dot = (x: Millimetres, y: Millimetres): CircleMark =>
   circle(x, y, 0.5, { fill: 'ink', pen: 'thin' })
 
-/** A filled arrow head with its tip at x, y. */
-export function arrow(x: Millimetres, y: Millimetres, to: 'left' | 'right' | 'up' | 'down'): LineMark {
-  const [dx, dy] = { left: [1, 0], right: [-1, 0], up: [0, 1], down: [0, -1] }[to] as [number, number]
-  const [bx, by] = [x + 1.8 * dx, y + 1.8 * dy]
-  return outline([x, y, bx + 0.6 * dy, by + 0.6 * dx, bx - 0.6 * dy, by - 0.6 * dx], {
-    pen: 'thin',
-    fill: 'ink',
-  })
+/** A straight stroke with a filled head at its far end. */
+export function arrow(
+  fromX: Millimetres,
+  fromY: Millimetres,
+  x: Millimetres,
+  y: Millimetres,
+  pen: Pen = 'line',
+): readonly LineMark[] {
+  const long = Math.hypot(x - fromX, y - fromY)
+  const [ux, uy] = [(x - fromX) / long, (y - fromY) / long]
+  const [bx, by] = [x - HEAD * ux, y - HEAD * uy]
+  const half = HEAD / 3
+  return [
+    line([fromX, fromY, bx, by], { pen }),
+    outline([x, y, bx - half * uy, by + half * ux, bx + half * uy, by - half * ux], {
+      pen: 'thin',
+      fill: 'ink',
+    }),
+  ]
 }
+
+/** Length of an arrow head, mm. */
+const HEAD: Millimetres = 1.5
 
 interface TextMore {
   readonly anchor?: NonNullable<TextMark['anchor']>

@@ -1,8 +1,9 @@
 import { defineKind } from '../model/kind'
 import { captions, figure, known } from './caption'
-import { circle, line } from './draw'
+import { contactModel } from './contact'
+import { line } from './draw'
 import { number } from './field'
-import { contactOhms } from './resistance'
+import { makeContact } from './sign'
 import { inLine } from './terminal'
 
 const W = 15
@@ -26,31 +27,12 @@ export const isolator = defineKind({
     }),
   },
   terminals: () => inLine(W, Y, undefined, { stud: 'M10' }),
-  electrical: (v) => ({
-    merges: [],
-    branches: [
-      {
-        key: 'contact',
-        from: '1',
-        to: '2',
-        ohms: contactOhms(v.ratingA),
-        kind: 'contact',
-        ratingA: v.ratingA,
-      },
-    ],
-    devices: [],
-  }),
+  electrical: (v) => contactModel(v.ratingA),
   // Disconnector: the fixed contact ends in a cross stroke.
   symbol: () => ({
     w: W,
     h: H,
-    marks: [
-      line([0, Y, 3.75, Y]),
-      circle(3.75, Y, 0.5, { fill: 'ink', pen: 'thin' }),
-      line([3.75, Y, 10.5, 1.25], { pen: 'strong' }),
-      line([11.25, Y - 1.25, 11.25, Y + 1.25], { pen: 'strong' }),
-      line([11.25, Y, W, Y]),
-    ],
+    marks: [...makeContact(W, Y), line([11.25, Y - 1.25, 11.25, Y + 1.25], { pen: 'strong' })],
   }),
   caption: (v) => captions([figure(v.ratingA, 'A'), known(v.voltageV, 'V')]),
 })

@@ -1,9 +1,9 @@
 import { defineKind } from '../model/kind'
 import { loadFields, loadParts } from './consumer'
-import { arrow, line, rect } from './draw'
+import { arrow, rect } from './draw'
 
 export const load = defineKind({
-  ...loadParts([rect(7.5, 2.5, 5, 7.5, { fill: 'paper' }), line([10, 4, 10, 7]), arrow(10, 8.5, 'down')]),
+  ...loadParts([rect(7.5, 2.5, 5, 7.5, { fill: 'paper' }), ...arrow(10, 4, 10, 8.5)]),
   key: 'load',
   title: 'Load',
   letter: 'E',

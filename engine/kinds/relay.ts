@@ -1,9 +1,10 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
-import { circle, line, text } from './draw'
+import { contact } from './contact'
+import { text } from './draw'
 import { number } from './field'
-import { contactOhms } from './resistance'
+import { LEVER_MIDDLE, makeContact } from './sign'
 import { terminal } from './terminal'
 
 const W = 17.5
@@ -31,30 +32,17 @@ export const relay = defineKind({
   ],
   electrical: (v) => ({
     merges: [],
-    branches: [
-      {
-        key: '30-87',
-        from: '30',
-        to: '87',
-        ohms: contactOhms(v.ratingA),
-        kind: 'contact',
-        ratingA: v.ratingA,
-        name: 'contact 30 to 87',
-      },
-    ],
+    branches: [contact('30', '87', v.ratingA, { key: '30-87', name: 'contact 30 to 87' })],
     devices: [coilDevice(v.coilA)],
   }),
   symbol: () => ({
     w: W,
     h: H,
     marks: [
-      line([0, Y, 5, Y]),
-      circle(5, Y, 0.5, { fill: 'ink', pen: 'thin' }),
-      line([5, Y, 12, 1.5], { pen: 'strong' }),
-      line([12.5, Y, W, Y]),
+      ...makeContact(W, Y),
       text(0.4, Y - 0.6, '30'),
       text(W - 0.4, Y - 0.6, '87', { anchor: 'end' }),
-      ...coilMarks(W, 12.5, 3.25),
+      ...coilMarks(W, 12.5, Y - LEVER_MIDDLE),
     ],
   }),
   caption: (v) => captions([figure(v.ratingA, 'A')]),

@@ -1,0 +1,46 @@
+import { defineKind } from '../model/kind'
+import { captions, figure } from './caption'
+import { gives } from './device'
+import { circle, letter } from './draw'
+import { flag, number } from './field'
+import { directSign, frameSign } from './sign'
+import { SUPPLY_X, SUPPLY_Y, supplySymbol, supplyTerminals } from './supply'
+
+/** Path from the case of an alternator through the engine to the frame, Ω. Common practice, no source. */
+const CASE_OHMS = 0.001
+
+export const alternator = defineKind({
+  key: 'alternator',
+  title: 'Alternator',
+  group: 'sources',
+  letter: 'G',
+  about: "The engine's generator with its rectifier and regulator.",
+  words: ['generator', 'engine', 'dynamo', 'B+'],
+  fields: {
+    ratedA: number('Rated current', 'A', 'Greatest output current; an alternator limits itself to it.', {
+      required: true,
+      standard: [60, 70, 90, 100, 120, 150, 180, 200, 220],
+    }),
+    regulatedV: number('Regulated voltage', 'V', 'Voltage that its regulator holds.', { initial: 14.2 }),
+    throughCase: flag(
+      'Negative through the case',
+      'Its negative is its case, bolted to the engine and the frame.',
+    ),
+  },
+  terminals: () =>
+    supplyTerminals('M8').map((t) => (t.key === '+' ? { ...t, mark: 'B+' } : { ...t, mark: 'B−' })),
+  electrical: (v) => ({
+    merges: [],
+    branches: [],
+    devices: [gives({ key: 'output', positive: '+', negative: '-' }, v.ratedA)],
+    ...(v.throughCase ? { frame: { terminal: '-', ohms: CASE_OHMS } } : {}),
+  }),
+  symbol: (v) =>
+    supplySymbol([
+      circle(SUPPLY_X, SUPPLY_Y, 3.75, { fill: 'paper' }),
+      letter(SUPPLY_X, SUPPLY_Y - 0.75, 'G', 2.5),
+      ...directSign(SUPPLY_X, SUPPLY_Y + 2),
+      ...(v.throughCase ? frameSign(SUPPLY_X + 5, 10) : []),
+    ]),
+  caption: (v) => captions([figure(v.ratedA, 'A'), figure(v.regulatedV, 'V')]),
+})

@@ -1,0 +1,31 @@
+import { defineKind } from '../model/kind'
+import { captions, figure } from './caption'
+import { contactModel } from './contact'
+import { takes } from './device'
+import { number } from './field'
+import { sensedSymbol, sensedTerminals } from './sensedcontact'
+
+export const combiner = defineKind({
+  key: 'combiner',
+  title: 'Battery combiner',
+  group: 'switching',
+  letter: 'K',
+  about: 'Joins two batteries while one of them is being charged, and parts them otherwise.',
+  words: ['combiner', 'split charge', 'voltage sensing relay', 'isolator', 'paralleling'],
+  fields: {
+    ratingA: number('Contact rating', 'A', 'Current that the closed contact may carry for long.', {
+      required: true,
+      standard: [80, 100, 120, 125, 140, 160, 230, 500],
+    }),
+    closesV: number('Closes at', 'V', 'Rising voltage at which it joins the batteries.', { initial: 13.3 }),
+    opensV: number('Opens at', 'V', 'Falling voltage at which it parts them.', { initial: 12.8 }),
+    supplyA: number('Own current', 'A', 'Current of its coil while it is closed.', { initial: 0.1 }),
+  },
+  terminals: () => sensedTerminals(['first battery', 'second battery']),
+  electrical: (v) =>
+    contactModel(v.ratingA, [
+      takes({ key: 'supply', positive: '1', negative: '31', name: 'coil' }, v.supplyA),
+    ]),
+  symbol: () => sensedSymbol('U>'),
+  caption: (v) => captions(figure(v.ratingA, 'A'), `${figure(v.closesV, 'V')} / ${figure(v.opensV, 'V')}`),
+})

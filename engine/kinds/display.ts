@@ -1,0 +1,33 @@
+import { defineKind } from '../model/kind'
+import { captions } from './caption'
+import { linkField, linkTerminal, waves } from './datalink'
+import { line, rect } from './draw'
+import { supplyField, supplyMarks, supplyModel, supplyPoles } from './panelbox'
+
+const W = 20
+const H = 12.5
+
+export const display = defineKind({
+  key: 'display',
+  title: 'Display',
+  group: 'data',
+  letter: 'P',
+  about: 'Shows the readings of a monitor hub.',
+  words: ['screen', 'panel', 'touch', 'readings'],
+  fields: { supplyA: supplyField(0.3), data: linkField('wired') },
+  terminals: (v) => [...supplyPoles(), ...linkTerminal(v.data, 'right', W, 5)],
+  electrical: (v) => supplyModel(v.supplyA),
+  symbol: (v) => ({
+    w: W,
+    h: H,
+    marks: [
+      ...supplyMarks(),
+      rect(2.5, 0.25, W - 5, H - 0.5),
+      rect(4, 1.75, W - 8, 7, { pen: 'thin' }),
+      line([5.5, 7, 8, 5, 10.5, 6, 14.5, 3.5]),
+      ...(v.data === 'wired' ? [line([W - 2.5, 5, W, 5], { ink: 'data' })] : []),
+      ...(v.data === 'wireless' ? waves(W / 2, 11.5) : []),
+    ],
+  }),
+  caption: () => captions(),
+})

@@ -1,0 +1,35 @@
+import { defineKind } from '../model/kind'
+import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { circle, outline } from './draw'
+
+/** One blade of three, from the hub outwards, turned by an angle in degrees. */
+const blade = (degrees: number) => {
+  const a = (degrees * Math.PI) / 180
+  const points = [
+    [0.4, 0],
+    [1.4, 1.1],
+    [2.4, 1.3],
+    [3, 0.6],
+    [2.6, 0],
+  ] as const
+  return outline(
+    points.flatMap(([x, y]) => [
+      LOAD_X + x * Math.cos(a) - y * Math.sin(a),
+      LOAD_Y + x * Math.sin(a) + y * Math.cos(a),
+    ]),
+  )
+}
+
+export const fan = defineKind({
+  ...loadParts([
+    circle(LOAD_X, LOAD_Y, 3.75, { fill: 'paper' }),
+    ...[-90, 30, 150].map(blade),
+    circle(LOAD_X, LOAD_Y, 0.5, { fill: 'ink', pen: 'thin' }),
+  ]),
+  key: 'fan',
+  title: 'Fan',
+  letter: 'M',
+  about: 'A ventilator or a blower.',
+  words: ['ventilator', 'blower', 'vent', 'extractor'],
+  fields: loadFields({ inrush: 2, inrushS: 1 }),
+})

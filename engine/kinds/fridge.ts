@@ -1,0 +1,25 @@
+import { defineKind } from '../model/kind'
+import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { line, rect } from './draw'
+
+/** A snow crystal of three strokes, each with a small barb at both ends. */
+const crystal = [30, 90, 150].flatMap((degrees) => {
+  const at = (r: number, turn: number) => {
+    const a = ((degrees + turn) * Math.PI) / 180
+    return [LOAD_X + r * Math.cos(a), LOAD_Y + r * Math.sin(a)]
+  }
+  return [
+    line([...at(2.8, 0), ...at(-2.8, 0)]),
+    ...[1, -1].map((s) => line([...at(2.6 * s, 17), ...at(1.7 * s, 0), ...at(2.6 * s, -17)])),
+  ]
+})
+
+export const fridge = defineKind({
+  ...loadParts([rect(LOAD_X - 3.75, LOAD_Y - 3.75, 7.5, 7.5, { fill: 'paper' }), ...crystal]),
+  key: 'fridge',
+  title: 'Fridge',
+  letter: 'E',
+  about: 'A compressor refrigerator or freezer.',
+  words: ['refrigerator', 'freezer', 'cooler', 'compressor'],
+  fields: loadFields({ nature: 'power', inrush: 3, inrushS: 1 }),
+})

@@ -1,0 +1,34 @@
+import { defineKind } from '../model/kind'
+import { captions, known } from './caption'
+import { circle, line } from './draw'
+import { number } from './field'
+import { terminal } from './terminal'
+
+export const junction = defineKind({
+  key: 'junction',
+  title: 'Junction',
+  group: 'distribution',
+  letter: 'X',
+  about: 'A splice or a single stud where a few conductors meet.',
+  words: ['splice', 'joint', 'join', 'stud', 'tee', 'branch'],
+  fields: {
+    ratingA: number('Rating', 'A', 'Greatest current that may pass through it for long, if stated.'),
+  },
+  terminals: () => [
+    terminal('left', 0, 2.5, 'l', 'left', 'any'),
+    terminal('right', 5, 2.5, 'r', 'right', 'any'),
+    terminal('up', 2.5, 0, 'u', 'upper', 'any'),
+    terminal('down', 2.5, 5, 'd', 'lower', 'any'),
+  ],
+  electrical: () => ({ merges: [['l', 'r', 'u', 'd']], branches: [], devices: [] }),
+  symbol: () => ({
+    w: 5,
+    h: 5,
+    marks: [
+      line([0, 2.5, 5, 2.5]),
+      line([2.5, 0, 2.5, 5]),
+      circle(2.5, 2.5, 0.9, { fill: 'ink', pen: 'thin' }),
+    ],
+  }),
+  caption: (v) => captions(known(v.ratingA, 'A')),
+})

@@ -1,0 +1,19 @@
+import { defineKind } from '../model/kind'
+import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { circle, line } from './draw'
+
+const D = 3.75 * Math.SQRT1_2
+
+export const lamp = defineKind({
+  ...loadParts([
+    circle(LOAD_X, LOAD_Y, 3.75, { fill: 'paper' }),
+    line([LOAD_X - D, LOAD_Y - D, LOAD_X + D, LOAD_Y + D]),
+    line([LOAD_X - D, LOAD_Y + D, LOAD_X + D, LOAD_Y - D]),
+  ]),
+  key: 'lamp',
+  title: 'Lamp',
+  letter: 'E',
+  about: 'A light, or a group of lights on one circuit.',
+  words: ['light', 'LED', 'lighting', 'strip'],
+  fields: loadFields(),
+})

@@ -1,0 +1,79 @@
+import type { ValuesOf } from '../model/fields'
+import { defineKind } from '../model/kind'
+import { captions } from './caption'
+import { waves } from './datalink'
+import { line, rect } from './draw'
+import { count, counted } from './field'
+import {
+  BOX_W,
+  boxHeight,
+  type Port,
+  portMarks,
+  portY,
+  supplyField,
+  supplyMarks,
+  supplyModel,
+  supplyPoles,
+} from './panelbox'
+import { terminal } from './terminal'
+
+const dataPorts = count(
+  'Data ports',
+  'Wired ports; each wired shunt, controller or charger takes one.',
+  3,
+  0,
+  16,
+)
+const tankInputs = count('Tank inputs', 'Inputs for wired tank senders.', 3, 0, 16)
+const temperatureInputs = count('Temperature inputs', 'Inputs for wired temperature senders.', 2, 0, 16)
+const wirelessMax = count(
+  'Wireless senders',
+  'Number of wireless senders that its radio serves well.',
+  8,
+  0,
+  99,
+)
+
+const fields = { dataPorts, tankInputs, temperatureInputs, wirelessMax, supplyA: supplyField(0.3) }
+
+const numbered = (n: number, key: string, name: string, mark: string): readonly Port[] =>
+  Array.from({ length: n }, (_, i) => ({
+    key: `${key}${i + 1}`,
+    name: `${name} ${i + 1}`,
+    mark: `${mark}${i + 1}`,
+  }))
+
+const portsOf = (v: ValuesOf<typeof fields>): readonly Port[] => [
+  ...numbered(counted(v.dataPorts, dataPorts), 'data', 'data port', 'D'),
+  ...numbered(counted(v.tankInputs, tankInputs), 'tank', 'tank input', 'L'),
+  ...numbered(counted(v.temperatureInputs, temperatureInputs), 'temp', 'temperature input', 'T'),
+]
+
+export const monitorHub = defineKind({
+  key: 'monitor-hub',
+  title: 'Monitor hub',
+  group: 'data',
+  letter: 'K',
+  about: 'Gathers the readings of shunts, chargers and senders and shows them.',
+  words: ['monitor', 'hub', 'gateway', 'control', 'readings'],
+  fields,
+  terminals: (v) => [
+    ...supplyPoles(),
+    ...portsOf(v).map((p, i) =>
+      terminal('right', BOX_W, portY(i), p.key, p.name, 'data', { mark: p.mark, takes: 1 }),
+    ),
+  ],
+  electrical: (v) => supplyModel(v.supplyA),
+  symbol: (v) => ({
+    w: BOX_W,
+    h: boxHeight(portsOf(v).length),
+    marks: [
+      ...supplyMarks(),
+      ...portMarks(portsOf(v)),
+      rect(5, 5, 7.5, 4),
+      line([5.75, 8, 7.25, 6.5, 8.75, 7.5, 11.5, 6]),
+      ...(counted(v.wirelessMax, wirelessMax) > 0 ? waves(8.75, 3.75) : []),
+    ],
+  }),
+  caption: (v) => captions(`${counted(v.dataPorts, dataPorts)} data ports`),
+})

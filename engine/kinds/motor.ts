@@ -1,0 +1,18 @@
+import { defineKind } from '../model/kind'
+import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { circle, letter } from './draw'
+import { directSign } from './sign'
+
+export const motor = defineKind({
+  ...loadParts([
+    circle(LOAD_X, LOAD_Y, 3.75, { fill: 'paper' }),
+    letter(LOAD_X, LOAD_Y - 0.75, 'M', 2.5),
+    ...directSign(LOAD_X, LOAD_Y + 2),
+  ]),
+  key: 'motor',
+  title: 'Motor',
+  letter: 'M',
+  about: 'A motor that starts under load: winch, slide-out, step, jack.',
+  words: ['winch', 'actuator', 'slide', 'jack', 'step', 'inrush'],
+  fields: loadFields({ inrush: 6, inrushS: 0.5, continuous: false }),
+})

@@ -1,0 +1,69 @@
+import { defineKind } from '../model/kind'
+import { captions, figure } from './caption'
+import { coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
+import { contact } from './contact'
+import { line, text } from './draw'
+import { number } from './field'
+import { pivot } from './sign'
+import { terminal } from './terminal'
+
+const W = 17.5
+const H = 17.5
+
+export const relayChangeover = defineKind({
+  key: 'relay-changeover',
+  title: 'Relay, changeover contact',
+  group: 'switching',
+  letter: 'K',
+  about: 'Switches 30 from 87a (at rest) to 87 (coil fed).',
+  words: ['relay', 'changeover', 'normally closed', '30', '87', '87a', 'SPDT'],
+  fields: {
+    ratingA: number('Make contact rating', 'A', 'Current that 30 to 87 may carry for long.', {
+      required: true,
+      standard: [20, 30, 40, 60, 80],
+    }),
+    breakRatingA: number('Break contact rating', 'A', 'Current that 30 to 87a may carry; often less.', {
+      required: true,
+      standard: [10, 20, 30, 40],
+    }),
+    ...coilFields,
+  },
+  terminals: () => [
+    terminal('left', 0, 5, '30', 'contact, common', 'any', { mark: '30', use: 'in' }),
+    terminal('right', W, 2.5, '87a', 'contact, break', 'any', { mark: '87a', use: 'out' }),
+    terminal('right', W, 7.5, '87', 'contact, make', 'any', { mark: '87', use: 'out' }),
+    ...coilTerminals(W, 15),
+  ],
+  electrical: (v) => ({
+    merges: [],
+    branches: [
+      contact('30', '87', v.ratingA, {
+        key: '30-87',
+        name: 'contact 30 to 87',
+        changeover: { name: '30', position: '87' },
+      }),
+      contact('30', '87a', v.breakRatingA, {
+        key: '30-87a',
+        name: 'contact 30 to 87a',
+        changeover: { name: '30', position: '87a' },
+      }),
+    ],
+    devices: [coilDevice(v.coilA)],
+  }),
+  symbol: () => ({
+    w: W,
+    h: H,
+    marks: [
+      line([0, 5, 5, 5]),
+      pivot(5, 5),
+      line([5, 5, 11.9, 2.9], { pen: 'strong' }),
+      line([11.25, 4, 11.25, 2.5, W, 2.5]),
+      line([11.25, 6, 11.25, 7.5, W, 7.5]),
+      text(0.4, 4.4, '30'),
+      text(W - 0.4, 2.1, '87a', { anchor: 'end' }),
+      text(W - 0.4, 6.9, '87', { anchor: 'end' }),
+      ...coilMarks(W, 15, 4),
+    ],
+  }),
+  caption: (v) => captions(`${figure(v.ratingA, 'A')} / ${figure(v.breakRatingA, 'A')}`),
+})

@@ -1,0 +1,69 @@
+import { defineKind } from '../model/kind'
+import { captions, figure } from './caption'
+import { coilFields } from './coil'
+import { contact } from './contact'
+import { takes } from './device'
+import { line, rect, text } from './draw'
+import { number } from './field'
+import { LEVER_MIDDLE, makeContact } from './sign'
+import { terminal } from './terminal'
+
+const W = 17.5
+const H = 20
+
+export const relayLatching = defineKind({
+  key: 'relay-latching',
+  title: 'Relay, latching',
+  group: 'switching',
+  letter: 'K',
+  about: 'One pulse closes it, another opens it; it holds without current.',
+  words: ['relay', 'latching', 'bistable', 'remote switch', 'pulse'],
+  fields: {
+    ratingA: number('Contact rating', 'A', 'Current that the closed contact may carry for long.', {
+      required: true,
+      standard: [50, 80, 100, 160, 200, 260, 500],
+    }),
+    coilA: {
+      ...coilFields.coilA,
+      label: 'Pulse current',
+      about: 'Current of a coil while it is pulsed.',
+      initial: 1,
+    },
+  },
+  terminals: () => [
+    terminal('left', 0, 5, '30', 'contact, feed', 'any', { mark: '30', use: 'in' }),
+    terminal('right', W, 5, '87', 'contact, make', 'any', { mark: '87', use: 'out' }),
+    terminal('left', 0, 12.5, 'close', 'coil, close', 'positive', { mark: 'I', use: 'in' }),
+    terminal('left', 0, 17.5, 'open', 'coil, open', 'positive', { mark: 'O', use: 'in' }),
+    terminal('right', W, 15, '85', 'coils, return', 'negative', { mark: '85', use: 'out' }),
+  ],
+  electrical: (v) => ({
+    merges: [],
+    branches: [contact('30', '87', v.ratingA, { key: '30-87', name: 'contact 30 to 87' })],
+    devices: [
+      takes({ key: 'close', positive: 'close', negative: '85', name: 'closing coil' }, v.coilA),
+      takes({ key: 'open', positive: 'open', negative: '85', name: 'opening coil' }, v.coilA),
+    ],
+  }),
+  symbol: () => ({
+    w: W,
+    h: H,
+    marks: [
+      ...makeContact(W, 5),
+      text(0.4, 4.4, '30'),
+      text(W - 0.4, 4.4, '87', { anchor: 'end' }),
+      line([W / 2, 10.75, W / 2, 5 - LEVER_MIDDLE], { pen: 'thin', dash: true }),
+      ...[12.5, 17.5].flatMap((y) => [
+        line([0, y, W / 2 - 2.5, y]),
+        rect(W / 2 - 2.5, y - 1.75, 5, 3.5),
+        line([W / 2 + 2.5, y, 13.75, y]),
+      ]),
+      line([13.75, 12.5, 13.75, 17.5]),
+      line([13.75, 15, W, 15]),
+      text(0.8, 11.9, 'I'),
+      text(0.8, 16.9, 'O'),
+      text(W - 0.2, 14.4, '85', { anchor: 'end' }),
+    ],
+  }),
+  caption: (v) => captions(figure(v.ratingA, 'A')),
+})

@@ -1,0 +1,35 @@
+import type { SymbolDrawing, Terminal } from '../model/kind'
+import type { Mark } from '../model/marks'
+import { waves } from './datalink'
+import { circle, line } from './draw'
+import { choice } from './field'
+import { terminal } from './terminal'
+
+/** Senders of tank level, temperature and gas: one lead to an input of the hub, or by radio. */
+
+export const SENDER_LINKS = { wired: 'Wired input', wireless: 'Wireless' } as const
+export type SenderLink = keyof typeof SENDER_LINKS
+
+export const senderLink = (initial: SenderLink) =>
+  choice('Data link', 'How the hub reaches it: an input of its type, or its radio.', SENDER_LINKS, initial)
+
+const W = 12.5
+const H = 10
+const Y = 5
+
+export const senderTerminals = (link: SenderLink): readonly Terminal[] =>
+  link === 'wired' ? [terminal('left', 0, Y, 'signal', 'signal', 'data', { takes: 1 })] : []
+
+/** Middle of the circle that holds the drawing of a sender. */
+export const SENDER_X = 7.5
+export const SENDER_Y = 5
+
+export const senderSymbol = (link: SenderLink, marks: readonly Mark[]): SymbolDrawing => ({
+  w: W,
+  h: H,
+  marks: [
+    circle(SENDER_X, SENDER_Y, 3.75),
+    ...(link === 'wired' ? [line([0, Y, SENDER_X - 3.75, Y], { ink: 'data' })] : waves(2, 3.5)),
+    ...marks,
+  ],
+})

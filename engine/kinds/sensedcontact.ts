@@ -1,0 +1,28 @@
+import type { SymbolDrawing, Terminal } from '../model/kind'
+import { letter, line, rect } from './draw'
+import { LEVER_MIDDLE, makeContact } from './sign'
+import { inLine, terminal } from './terminal'
+
+/** A contact that works by itself, from what it measures; its electronics take a little current to the negative. */
+
+const W = 15
+const H = 15
+const Y = 5
+
+export const sensedTerminals = (names: readonly [string, string]): readonly Terminal[] => [
+  ...inLine(W, Y, names, { stud: 'M8' }),
+  terminal('down', 7.5, H, '31', 'supply, negative', 'negative', { mark: '31', use: 'out' }),
+]
+
+/** The contact with the condition in a box that is linked to it: "U>", "U<". */
+export const sensedSymbol = (condition: string): SymbolDrawing => ({
+  w: W,
+  h: H,
+  marks: [
+    ...makeContact(W, Y),
+    line([W / 2, 7.5, W / 2, Y - LEVER_MIDDLE], { pen: 'thin', dash: true }),
+    rect(W / 2 - 3.75, 7.5, 7.5, 5),
+    letter(W / 2, 10, condition, 2.5),
+    line([W / 2, 12.5, W / 2, H]),
+  ],
+})

@@ -1,0 +1,37 @@
+import type { Mark } from '../model/marks'
+import type { Millimetres } from '../units'
+import { arc, circle, line } from './draw'
+
+/** Signs that several symbols share, after IEC 60617 practice. */
+
+/** Direct current: a stroke over a broken one, centred on a point. */
+export const directSign = (x: Millimetres, y: Millimetres): readonly Mark[] => [
+  line([x - 1.5, y - 0.5, x + 1.5, y - 0.5]),
+  ...[-1.5, -0.35, 0.8].map((dx) => line([x + dx, y + 0.5, x + dx + 0.7, y + 0.5])),
+]
+
+/** Alternating current: one wave, centred on a point. */
+export const alternatingSign = (x: Millimetres, y: Millimetres): readonly Mark[] => [
+  arc(x - 0.8, y + 0.1, 0.8, 180, 360),
+  arc(x + 0.8, y + 0.1, 0.8, 0, 180),
+]
+
+/** The pivot of a moving contact. */
+export const pivot = (x: Millimetres, y: Millimetres): Mark => circle(x, y, 0.5, { fill: 'ink', pen: 'thin' })
+
+/** A make contact across a box of width w: pivot on the left, open lever, fixed contact on the right. */
+export const makeContact = (w: Millimetres, y: Millimetres): readonly Mark[] => [
+  line([0, y, w / 2 - 3.75, y]),
+  pivot(w / 2 - 3.75, y),
+  line([w / 2 - 3.75, y, w / 2 + 3.4, y - 3.5], { pen: 'strong' }),
+  line([w / 2 + 3.75, y, w, y]),
+]
+
+/** Height of the lever of `makeContact` above its box line at the middle, where a link takes hold of it. */
+export const LEVER_MIDDLE: Millimetres = 1.8
+
+/** Frame or chassis: a stroke with three slanted ones below, hanging from a point. */
+export const frameSign = (x: Millimetres, y: Millimetres): readonly Mark[] => [
+  line([x - 1.9, y, x + 1.9, y], { pen: 'strong' }),
+  ...[-1.9, 0, 1.9].map((dx) => line([x + dx, y, x + dx - 0.9, y + 1.6])),
+]

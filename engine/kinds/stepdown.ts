@@ -1,0 +1,59 @@
+import type { ValuesOf } from '../model/fields'
+import { defineKind, type ElectricalContext } from '../model/kind'
+import { captions, figure } from './caption'
+import { converterSymbol, efficiencyField, INPUT_SIGN, inputAmps, OUTPUT_SIGN } from './converter'
+import { gives, takes } from './device'
+import { flag, number, result } from './field'
+import { poleMarks, poles, sharedNegative, sharedNegativeMarks } from './poles'
+import { directSign } from './sign'
+
+const fields = {
+  outputA: number('Output current', 'A', 'Greatest output current.', { required: true }),
+  outputV: number('Output voltage', 'V', 'Voltage of the circuits that it feeds.', {
+    initial: 12,
+    min: 1,
+    standard: [5, 12, 13.8, 24],
+  }),
+  efficiency: efficiencyField(90),
+  isolated: flag('Isolated', 'Input and output have no common negative; otherwise they share one terminal.'),
+  inputA: result('Input current', 'A', 'Greatest input current, at the lowest system voltage.'),
+}
+
+const inputCurrent = (v: ValuesOf<typeof fields>, c: ElectricalContext): number | null =>
+  inputAmps(v.outputA === null || v.outputV === null ? null : v.outputA * v.outputV, v.efficiency, c.lowestV)
+
+export const stepDown = defineKind({
+  key: 'step-down',
+  title: 'Step-down converter',
+  group: 'converters',
+  letter: 'T',
+  about: 'Feeds circuits of a lower voltage, such as 12 V in a 24 V system.',
+  words: ['DC-DC', 'DC to DC', 'dropper', 'reducer', '24 to 12', 'buck'],
+  fields,
+  terminals: (v) =>
+    v.isolated
+      ? [...poles('left', 'in', 'input'), ...poles('right', 'out', 'output')]
+      : [poles('left', 'in', 'input')[0]!, poles('right', 'out', 'output')[0]!, sharedNegative()],
+  electrical: (v, c) => ({
+    merges: [],
+    branches: [],
+    devices: [
+      takes(
+        { key: 'input', positive: 'in+', negative: v.isolated ? 'in-' : '-', name: 'input' },
+        inputCurrent(v, c),
+      ),
+      gives(
+        { key: 'output', positive: 'out+', negative: v.isolated ? 'out-' : '-', name: 'output' },
+        v.outputA,
+      ),
+    ],
+  }),
+  results: (v, c) => ({ inputA: inputCurrent(v, c) }),
+  symbol: (v) =>
+    converterSymbol(directSign(...INPUT_SIGN), directSign(...OUTPUT_SIGN), [
+      ...poleMarks('left', v.isolated),
+      ...poleMarks('right', v.isolated),
+      ...(v.isolated ? [] : sharedNegativeMarks()),
+    ]),
+  caption: (v) => captions([`to ${figure(v.outputV, 'V')}`, figure(v.outputA, 'A')]),
+})

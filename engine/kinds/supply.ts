@@ -1,0 +1,28 @@
+import type { SymbolDrawing, Terminal } from '../model/kind'
+import type { Mark } from '../model/marks'
+import { line, text } from './draw'
+import { twoPoles } from './terminal'
+
+/** The frame that sources share: both poles on the right, the drawing between the leads. */
+
+const W = 15
+const H = 12.5
+
+/** Middle of the drawing of a source. */
+export const SUPPLY_X = 5
+export const SUPPLY_Y = 6.25
+
+export const supplyTerminals = (stud: string): readonly Terminal[] =>
+  twoPoles('right', W, 2.5, 10, 'out', { stud })
+
+export const supplySymbol = (marks: readonly Mark[]): SymbolDrawing => ({
+  w: W,
+  h: H,
+  marks: [
+    line([SUPPLY_X, 2.5, W, 2.5]),
+    line([SUPPLY_X, 10, W, 10]),
+    text(13.75, 2, '+', { anchor: 'middle' }),
+    text(13.75, 9.5, '−', { anchor: 'middle' }),
+    ...marks,
+  ],
+})

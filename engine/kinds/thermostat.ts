@@ -1,0 +1,38 @@
+import { defineKind } from '../model/kind'
+import { captions, figure, known } from './caption'
+import { contactModel } from './contact'
+import { letter, line, rect } from './draw'
+import { choice, number } from './field'
+import { LEVER_MIDDLE, makeContact } from './sign'
+import { inLine } from './terminal'
+
+const W = 15
+const H = 12.5
+const Y = 5
+
+export const thermostat = defineKind({
+  key: 'thermostat',
+  title: 'Thermostat',
+  group: 'control',
+  letter: 'B',
+  about: 'A contact that follows temperature.',
+  words: ['temperature switch', 'heating', 'cooling', 'fan switch'],
+  fields: {
+    ratingA: number('Rating', 'A', 'Current that the closed contact may carry for long.', { required: true }),
+    atC: number('Switches at', '°C', 'Temperature at which it switches.', { min: -60 }),
+    closes: choice('Closes', 'Which way it works.', { rising: 'When warm', falling: 'When cold' }, 'rising'),
+  },
+  terminals: () => inLine(W, Y),
+  electrical: (v) => contactModel(v.ratingA),
+  symbol: (v) => ({
+    w: W,
+    h: H,
+    marks: [
+      ...makeContact(W, Y),
+      line([W / 2, 7.5, W / 2, Y - LEVER_MIDDLE], { pen: 'thin', dash: true }),
+      rect(W / 2 - 3.75, 7.5, 7.5, 4.5),
+      letter(W / 2, 9.75, v.closes === 'rising' ? 'ϑ>' : 'ϑ<', 2.5),
+    ],
+  }),
+  caption: (v) => captions([figure(v.ratingA, 'A'), known(v.atC, '°C')]),
+})
