@@ -30,6 +30,8 @@ export interface MeshReturns {
 interface Program {
   readonly columns: readonly Column[]
   readonly limits: readonly number[]
+  /** Where each column comes into the block. */
+  readonly places: readonly { column: number; joint: number; value: number }[]
   readonly solve: (objective: Float64Array) => LinearAnswer
 }
 
@@ -63,7 +65,8 @@ export function meshReturns(
       else fusesIn.set(block, [e])
     }
   const columns = spread ? [] : Array.from(devices, column)
-  const perNet = new Map<number, readonly Column[]>()
+  /** Condensed once for the net: with all places, and without. */
+  const perNet = new Map<number, readonly { whole: Column; bare: Column }[]>()
   const perBlock = new Map<string, Program | { readonly gap: ProgramGap }>()
 
   return {
@@ -75,10 +78,8 @@ export function meshReturns(
       if ('gap' in program) return program
       const sign = sense === 'forward' ? 1 : -1
       const objective = new Float64Array(program.columns.length + program.limits.length)
-      program.columns.forEach((c, j) => {
-        for (const [row, value] of c.rows)
-          if (row >= firstJoint) objective[j]! += sign * value * (share.get(row - firstJoint) ?? 0)
-      })
+      for (const { column: j, joint, value } of program.places)
+        objective[j]! += sign * value * (share.get(joint) ?? 0)
       const answer = program.solve(objective)
       if (answer.status === 'unbounded') return { amps: Number.POSITIVE_INFINITY, limiting: () => [] }
       if (answer.status !== 'optimal') return { gap: { code: 'no-convergence' } }
@@ -131,14 +132,16 @@ export function meshReturns(
             : missing
     let first = perNet.get(missing)
     if (!first) {
-      first = condense(columns, limit, (row) => row >= firstJoint)
+      const folded = condense(columns, limit, (row) => row >= firstJoint)
+      first = folded.map((c) => ({ whole: c, bare: restrictedTo(c, (row) => row < firstJoint) }))
       perNet.set(missing, first)
     }
     const isHere = (row: number): boolean => row >= firstJoint && blocks.above[row - firstJoint] === block
-    const here = first.map((c) => ({
-      ...c,
-      rows: new Map([...c.rows].filter(([row]) => row < firstJoint || isHere(row))),
-    }))
+    const here = first.map(({ whole, bare }) =>
+      [...whole.rows.keys()].some(isHere)
+        ? restrictedTo(whole, (row) => row < firstJoint || isHere(row))
+        : bare,
+    )
     const program = programFrom(condense(here, limit, isHere), limit, firstJoint)
     perBlock.set(key, program)
     return program
@@ -169,12 +172,17 @@ export function meshReturns(
   }
 }
 
-/** The condensed columns as a program; every limit that still binds more than one of them gets a column of its own. */
+function restrictedTo(c: Column, keep: (row: number) => boolean): Column {
+  return { ...c, rows: new Map([...c.rows].filter(([row]) => keep(row))) }
+}
+
+/** The condensed columns as a program; every limit that still binds more than one of them gets a column of its own. Columns held at 0 drop out. */
 function programFrom(
-  columns: readonly Column[],
+  all: readonly Column[],
   limit: (row: number) => number,
   firstJoint: number,
 ): Program | { readonly gap: ProgramGap } {
+  const columns = all.filter((c) => c.lower < c.upper)
   const rows = [...new Set(columns.flatMap((c) => [...c.rows.keys()]))].filter(
     (row) => row < firstJoint && limit(row) < Number.POSITIVE_INFINITY,
   )
@@ -201,5 +209,10 @@ function programFrom(
     lower: Float64Array.from([...columns.map((c) => c.lower), ...limits.map((row) => -limit(row))]),
     upper: Float64Array.from([...columns.map((c) => c.upper), ...limits.map(limit)]),
   })
-  return { columns, limits, solve }
+  const places = columns.flatMap((c, column) =>
+    [...c.rows].flatMap(([row, value]) =>
+      row >= firstJoint ? [{ column, joint: row - firstJoint, value }] : [],
+    ),
+  )
+  return { columns, limits, places, solve }
 }

@@ -121,3 +121,8 @@ export function capacityOf(p: Prepared, branch: number): number {
 export function withMissing(capacities: Float64Array, rating: number): Float64Array {
   return capacities.map((c) => (Number.isNaN(c) ? rating : c))
 }
+
+/** Is the flow the same with missing ratings at 0 and without limit, but for rounding? */
+export function sameFlow(least: number, most: number): boolean {
+  return least === most || (most < Number.POSITIVE_INFINITY && most - least <= 1e-9 * most)
+}

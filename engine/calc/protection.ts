@@ -1,8 +1,9 @@
 import { type EndFlows, endFlows } from '../math/endflow'
 import type { Amps, Unlimited } from '../units'
 import { circleFrom, sourceOrder } from './above'
+import { type Ahead, type LengthOf, lengthAhead } from './ahead'
 import { type FeedNet, feedNet } from './feednet'
-import { byNet, withMissing } from './netgraph'
+import { byNet, sameFlow, withMissing } from './netgraph'
 import type { Prepared } from './prepare'
 import { unlimitedWay, unratedReached } from './way'
 
@@ -33,6 +34,8 @@ export interface ProtectionResult {
   readonly intoTo: Float64Array
   /** Names the cut or the way of one end when asked. */
   end(branch: number, end: 'from' | 'to'): EndProtection
+  /** How far an unprotected end is from its sources and from a device; null where the end is not unlimited. */
+  ahead(branch: number, end: 'from' | 'to', lengthM: LengthOf): Ahead | null
 }
 
 /**
@@ -61,9 +64,21 @@ export function protection(p: Prepared): ProtectionResult {
     })
   }
 
+  const placeOf = (branch: number, end: 'from' | 'to') => {
+    const feed = solved.get(p.net[p.graph.tail[branch]!]!)?.feed
+    return (
+      feed && ({ feed, edge: feed.branch.indexOf(branch), side: end === 'from' ? 'tail' : 'head' } as const)
+    )
+  }
   return {
     intoFrom,
     intoTo,
+    ahead(branch, end, lengthM) {
+      const place = placeOf(branch, end)
+      const flow = (end === 'from' ? intoFrom : intoTo)[branch]
+      if (!place || flow !== Number.POSITIVE_INFINITY) return null
+      return lengthAhead(p, place.feed, place.edge, place.side, lengthM)
+    },
     end(branch, end) {
       if (p.form.branches[branch]?.kind !== 'conductor') return { notChecked: { code: 'not-a-conductor' } }
       const net = p.net[p.graph.tail[branch]!]!
@@ -120,7 +135,7 @@ function agreed(s: Solved, edge: number, end: 'tail' | 'head'): number {
   const most = s.open.into(edge, end)
   if (s.open === s.shut) return most
   const least = s.shut.into(edge, end)
-  return most === least || most - least <= 1e-9 * most ? most : Number.NaN
+  return sameFlow(least, most) ? most : Number.NaN
 }
 
 function named(p: Prepared, feed: FeedNet, cut: ReturnType<EndFlows['cut']>): CutMember[] {

@@ -3,9 +3,10 @@ import { meshCurrents } from '../math/meshcurrents'
 import { fromNumber, type MaybeUnlimited } from '../units'
 import { type BridgeFlow, bridgeReturns, type Sense } from './bridgereturn'
 import { meshReturns, type ProgramGap } from './meshreturn'
-import { byNet } from './netgraph'
+import { byNet, capacityOf, sameFlow, together } from './netgraph'
 import type { Prepared } from './prepare'
 import type { CutMember } from './protection'
+import { worstShort } from './singleshort'
 
 export type ReturnGap =
   | ProgramGap
@@ -17,11 +18,20 @@ export type Sustained =
   | { readonly sustained: MaybeUnlimited; readonly sense: Sense; readonly limiting: readonly CutMember[] }
   | { readonly notChecked: ReturnGap }
 
+/** A short across the terminals of one device, and what it puts through a return for ever. */
+export type SingleShort =
+  | { readonly amps: MaybeUnlimited; readonly device: string }
+  /** No short of one device puts anything through it. */
+  | { readonly amps: 0 }
+  | { readonly notChecked: ReturnGap }
+
 export interface ReturnsResult {
   /** 1 for the conductors of every net that holds the negative terminal of a device. */
   readonly isReturn: Uint8Array
   /** Largest lasting current of a return in any state that blows no fuse. Kept once asked. */
   sustained(branch: number): Sustained
+  /** The worst short of one device, to explain the figure above; costs several flows a device, kept once asked. */
+  singleShort(branch: number): SingleShort
 }
 
 /**
@@ -38,11 +48,12 @@ export function returns(p: Prepared): ReturnsResult {
   const isReturn = Uint8Array.from(p.form.branches, (b, e) =>
     b.kind === 'conductor' && holds[p.net[p.graph.tail[e]!]!] === 1 ? 1 : 0,
   )
-  const unrated = p.form.branches.flatMap((b, e) => (b.kind === 'fuse' && !(p.rating[e]! >= 0) ? [b.id] : []))
+  const isUnrated = (e: number): boolean => Number.isNaN(capacityOf(p, e))
+  const unrated = p.form.branches.some((_, e) => isUnrated(e))
   const bridges = kept((net: number) => bridgeReturns(p, blocks, content, net))
   const meshes = kept((net: number) => meshReturns(p, blocks, mesh, content, net))
   const answer = kept(sustained)
-  return { isReturn, sustained: answer }
+  return { isReturn, sustained: answer, singleShort: kept(singleShort) }
 
   function sustained(branch: number): Sustained {
     if (isReturn[branch] !== 1) return { notChecked: { code: 'not-a-return' } }
@@ -50,17 +61,34 @@ export function returns(p: Prepared): ReturnsResult {
     const net = p.net[p.graph.tail[branch]!]!
     const most = greater(branch, net, Number.POSITIVE_INFINITY)
     if ('gap' in most) return { notChecked: most.gap }
-    if (unrated.length > 0) {
+    if (unrated) {
       const least = greater(branch, net, 0)
       if ('gap' in least) return { notChecked: least.gap }
-      if (least.amps !== most.amps && !(most.amps - least.amps <= 1e-9 * most.amps))
-        return { notChecked: { code: 'missing-rating', fuses: unrated } }
+      if (!sameFlow(least.amps, most.amps)) return missingRating(net)
     }
     return {
       sustained: fromNumber(most.amps),
       sense: most.sense,
       limiting: most.amps > 0 && most.amps < Number.POSITIVE_INFINITY ? most.limiting() : [],
     }
+  }
+
+  function singleShort(branch: number): SingleShort {
+    if (isReturn[branch] !== 1) return { notChecked: { code: 'not-a-return' } }
+    if (p.graph.tail[branch] === p.graph.head[branch]) return { amps: 0 }
+    const worst = worstShort(p, blocks, content, branch, Number.POSITIVE_INFINITY)
+    if (unrated && !sameFlow(worstShort(p, blocks, content, branch, 0).amps, worst.amps))
+      return missingRating(p.net[p.graph.tail[branch]!]!)
+    if (worst.device === -1) return { amps: 0 }
+    return { amps: fromNumber(worst.amps), device: p.form.devices[worst.device]!.id }
+  }
+
+  function missingRating(net: number): { readonly notChecked: ReturnGap } {
+    const fuses = together(p, content, net, () => false)
+      .nets.flatMap((k) => content.branches[k]!)
+      .filter(isUnrated)
+      .map((e) => p.form.branches[e]!.id)
+    return { notChecked: { code: 'missing-rating', fuses } }
   }
 
   function greater(

@@ -43,15 +43,27 @@ export function condense(
 function mergeAlike(columns: readonly Column[]): Column[] {
   const alike = new Map<string, Column[]>()
   for (const c of columns) {
-    const key = [...c.rows]
-      .sort((a, b) => a[0] - b[0])
-      .map(([row, value]) => `${row}:${value}`)
-      .join()
+    const key = keyOf(c)
     const group = alike.get(key)
     if (group) group.push(c)
     else alike.set(key, [c])
   }
   return [...alike.values()].map((parts) => (parts.length === 1 ? parts[0]! : sum(parts)))
+}
+
+const keys = new WeakMap<Column, string>()
+
+/** The column's rows in writing, worked out once: columns stand in many programs. */
+function keyOf(c: Column): string {
+  let key = keys.get(c)
+  if (key === undefined) {
+    key = [...c.rows]
+      .sort((a, b) => a[0] - b[0])
+      .map(([row, value]) => `${row}:${value}`)
+      .join()
+    keys.set(c, key)
+  }
+  return key
 }
 
 function sum(parts: readonly Column[]): Column {

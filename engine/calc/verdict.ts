@@ -1,0 +1,124 @@
+import type { Amps, MaybeUnlimited, Metres } from '../units'
+import type { Ahead } from './ahead'
+import type { CutMember, EndProtection, ProtectionGap } from './protection'
+
+export type End = 'from' | 'to'
+
+/** What can come into one end of a conductor; `ahead` only where that is unlimited. */
+export interface JudgedEnd {
+  readonly protection: EndProtection
+  readonly ahead: Ahead | null
+}
+
+/** What the rule set in force allows for this conductor; null where it cannot be told. */
+export interface Allowed {
+  /** Largest device or source, and largest sum of them: the ampacity, or the exception the rule set states. */
+  readonly amps: Amps | null
+  /** Longest way from a source to the device; null where the rule set allows none. */
+  readonly aheadM: Metres | null
+}
+
+export type VerdictGap =
+  | ProtectionGap
+  | { readonly code: 'missing-length'; readonly conductors: readonly string[] }
+  | { readonly code: 'missing-ampacity' }
+
+export type ConductorVerdict =
+  | {
+      /** Some unlimited source reaches this end through no protective device, and not within an allowance. */
+      readonly verdict: 'unprotected'
+      readonly end: End
+      readonly path: readonly string[]
+      readonly source: string
+      /** From the source to the device behind the conductor; null unknown, 'unlimited' where there is none. */
+      readonly aheadM: MaybeUnlimited | null
+      readonly allowedM: Metres | null
+    }
+  | {
+      readonly verdict: 'device-too-big'
+      readonly end: End
+      readonly member: CutMember
+      readonly allowedA: Amps
+    }
+  | {
+      readonly verdict: 'sources-add-up'
+      readonly end: End
+      readonly flow: Amps
+      readonly cut: readonly CutMember[]
+      readonly allowedA: Amps
+    }
+  | {
+      readonly verdict: 'near-source'
+      readonly end: End
+      readonly source: string
+      readonly aheadM: Metres
+      readonly allowedM: Metres
+    }
+  | { readonly verdict: 'protected' }
+  | { readonly verdict: 'not-checked'; readonly end: End; readonly because: VerdictGap }
+
+/**
+ * The verdict on one conductor from what can come into both its ends. The gravest stands: unprotected, device too
+ * big, sources add up; then what could not be checked; then the note near the source; then protected.
+ * A conductor that unlimited sources reach from both ends has no device to be near to and is unprotected.
+ */
+export function verdict(from: JudgedEnd, to: JudgedEnd, allowed: Allowed): ConductorVerdict {
+  const bothUnlimited = isUnlimited(from) && isUnlimited(to)
+  const found = [judge('from', from, allowed, bothUnlimited), judge('to', to, allowed, bothUnlimited)]
+  const gravest = ORDER.find((name) => found.some((v) => v.verdict === name))
+  const at = found.filter((v) => v.verdict === gravest)
+  return at.reduce((a, b) => (severity(b) > severity(a) ? b : a))
+}
+
+const ORDER = [
+  'unprotected',
+  'device-too-big',
+  'sources-add-up',
+  'not-checked',
+  'near-source',
+  'protected',
+] as const
+
+/** Of two ends with one verdict, the greater figure is told. */
+function severity(v: ConductorVerdict): number {
+  if (v.verdict === 'device-too-big') return v.member.amps
+  if (v.verdict === 'sources-add-up') return v.flow
+  return 0
+}
+
+function isUnlimited(end: JudgedEnd): boolean {
+  return 'flow' in end.protection && end.protection.flow === 'unlimited'
+}
+
+function judge(end: End, judged: JudgedEnd, allowed: Allowed, bothUnlimited: boolean): ConductorVerdict {
+  const { protection, ahead } = judged
+  if ('notChecked' in protection) return { verdict: 'not-checked', end, because: protection.notChecked }
+  if ('path' in protection) {
+    const aheadM = bothUnlimited ? Number.POSITIVE_INFINITY : (ahead?.toDeviceM ?? null)
+    const allowedM = allowed.aheadM
+    if (allowedM !== null && aheadM !== null && aheadM <= allowedM)
+      return { verdict: 'near-source', end, source: protection.source, aheadM, allowedM }
+    if (allowedM !== null && aheadM === null)
+      return {
+        verdict: 'not-checked',
+        end,
+        because: { code: 'missing-length', conductors: ahead?.missing ?? [] },
+      }
+    return {
+      verdict: 'unprotected',
+      end,
+      path: protection.path,
+      source: protection.source,
+      aheadM: aheadM === Number.POSITIVE_INFINITY ? 'unlimited' : aheadM,
+      allowedM,
+    }
+  }
+  if (protection.flow === 0) return { verdict: 'protected' }
+  if (allowed.amps === null) return { verdict: 'not-checked', end, because: { code: 'missing-ampacity' } }
+  const allowedA = allowed.amps
+  const member = protection.cut.reduce((a, b) => (b.amps > a.amps ? b : a))
+  if (member.amps > allowedA) return { verdict: 'device-too-big', end, member, allowedA }
+  if (protection.flow > allowedA * (1 + 1e-9))
+    return { verdict: 'sources-add-up', end, flow: protection.flow, cut: protection.cut, allowedA }
+  return { verdict: 'protected' }
+}
