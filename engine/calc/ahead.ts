@@ -13,6 +13,8 @@ export interface Ahead {
   readonly toFarEndM: Metres | null
   /** On from there to the nearest protective device. Infinity: there is none; null: a length is missing. */
   readonly toDeviceM: Metres | null
+  /** The same with every missing length taken as 0. */
+  readonly toDeviceAtLeastM: Metres
   /** Conductors whose missing length would be needed. */
   readonly missing: readonly string[]
 }
@@ -41,17 +43,20 @@ export function lengthAhead(
   const note = (k: number): void => {
     if (Number.isNaN(lengthOf(k))) missing.add(p.form.branches[feed.branch[k]!]!.id)
   }
+  const known = (k: number): number => lengthOf(k) || 0
   note(edge)
-  const upstream = longestWay(feed, edge, feed.graph[end][edge]!, lengthOf, note)
-  const toFarEnd = upstream + lengthOf(edge)
-  const far = feed.graph[end === 'tail' ? 'head' : 'tail'][edge]!
+  const { tail, head } = feed.graph
+  const [near, far] = end === 'tail' ? [tail[edge]!, head[edge]!] : [head[edge]!, tail[edge]!]
+  const toFarEnd = longestWay(feed, edge, near, lengthOf, note) + lengthOf(edge)
   const onward = shortestToFuse(feed, edge, far, lengthOf)
-  const atLeast = shortestToFuse(feed, edge, far, (k) => lengthOf(k) || 0)
-  const toDevice = toFarEnd + (onward === atLeast ? onward : Number.NaN)
-  if (onward !== atLeast) for (const k of reachable(feed, edge, far)) note(k)
+  const onwardAtLeast = shortestToFuse(feed, edge, far, known)
+  const atLeast = longestWay(feed, edge, near, known, note) + known(edge) + onwardAtLeast
+  if (onward !== onwardAtLeast) for (const k of reachable(feed, edge, far)) note(k)
+  const toDevice = onward === onwardAtLeast ? toFarEnd + onward : Number.NaN
   return {
     toFarEndM: Number.isNaN(toFarEnd) ? null : toFarEnd,
-    toDeviceM: Number.isNaN(toDevice) ? null : toDevice,
+    toDeviceM: atLeast === Number.POSITIVE_INFINITY ? atLeast : Number.isNaN(toDevice) ? null : toDevice,
+    toDeviceAtLeastM: atLeast,
     missing: [...missing],
   }
 }

@@ -94,23 +94,20 @@ function judge(end: End, judged: JudgedEnd, allowed: Allowed, bothUnlimited: boo
   const { protection, ahead } = judged
   if ('notChecked' in protection) return { verdict: 'not-checked', end, because: protection.notChecked }
   if ('path' in protection) {
-    const aheadM = bothUnlimited ? Number.POSITIVE_INFINITY : (ahead?.toDeviceM ?? null)
+    const { path, source } = protection
     const allowedM = allowed.aheadM
-    if (allowedM !== null && aheadM !== null && aheadM <= allowedM)
-      return { verdict: 'near-source', end, source: protection.source, aheadM, allowedM }
-    if (allowedM !== null && aheadM === null)
-      return {
-        verdict: 'not-checked',
-        end,
-        because: { code: 'missing-length', conductors: ahead?.missing ?? [] },
-      }
+    const aheadM = bothUnlimited ? Number.POSITIVE_INFINITY : (ahead?.toDeviceM ?? null)
+    const atLeastM = bothUnlimited ? Number.POSITIVE_INFINITY : (ahead?.toDeviceAtLeastM ?? 0)
+    if (allowedM === null || atLeastM > allowedM) {
+      const told = aheadM === Number.POSITIVE_INFINITY ? 'unlimited' : aheadM
+      return { verdict: 'unprotected', end, path, source, aheadM: told, allowedM }
+    }
+    if (aheadM !== null && aheadM <= allowedM)
+      return { verdict: 'near-source', end, source, aheadM, allowedM }
     return {
-      verdict: 'unprotected',
+      verdict: 'not-checked',
       end,
-      path: protection.path,
-      source: protection.source,
-      aheadM: aheadM === Number.POSITIVE_INFINITY ? 'unlimited' : aheadM,
-      allowedM,
+      because: { code: 'missing-length', conductors: ahead?.missing ?? [] },
     }
   }
   if (protection.flow === 0) return { verdict: 'protected' }
