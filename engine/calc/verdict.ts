@@ -60,11 +60,10 @@ export type ConductorVerdict =
 /**
  * The verdict on one conductor from what can come into both its ends. The gravest stands: unprotected, device too
  * big, sources add up; then what could not be checked; then the note near the source; then protected.
- * A conductor that unlimited sources reach from both ends has no device to be near to and is unprotected.
+ * Where unlimited sources reach both ends, each end must lie within the allowance, with a device behind it.
  */
 export function verdict(from: JudgedEnd, to: JudgedEnd, allowed: Allowed): ConductorVerdict {
-  const bothUnlimited = isUnlimited(from) && isUnlimited(to)
-  const found = [judge('from', from, allowed, bothUnlimited), judge('to', to, allowed, bothUnlimited)]
+  const found = [judge('from', from, allowed), judge('to', to, allowed)]
   const gravest = ORDER.find((name) => found.some((v) => v.verdict === name))
   const at = found.filter((v) => v.verdict === gravest)
   return at.reduce((a, b) => (severity(b) > severity(a) ? b : a))
@@ -86,18 +85,14 @@ function severity(v: ConductorVerdict): number {
   return 0
 }
 
-function isUnlimited(end: JudgedEnd): boolean {
-  return 'flow' in end.protection && end.protection.flow === 'unlimited'
-}
-
-function judge(end: End, judged: JudgedEnd, allowed: Allowed, bothUnlimited: boolean): ConductorVerdict {
+function judge(end: End, judged: JudgedEnd, allowed: Allowed): ConductorVerdict {
   const { protection, ahead } = judged
   if ('notChecked' in protection) return { verdict: 'not-checked', end, because: protection.notChecked }
   if ('path' in protection) {
     const { path, source } = protection
     const allowedM = allowed.aheadM
-    const aheadM = bothUnlimited ? Number.POSITIVE_INFINITY : (ahead?.toDeviceM ?? null)
-    const atLeastM = bothUnlimited ? Number.POSITIVE_INFINITY : (ahead?.toDeviceAtLeastM ?? 0)
+    const aheadM = ahead?.toDeviceM ?? null
+    const atLeastM = ahead?.toDeviceAtLeastM ?? 0
     if (allowedM === null || atLeastM > allowedM) {
       const told = aheadM === Number.POSITIVE_INFINITY ? 'unlimited' : aheadM
       return { verdict: 'unprotected', end, path, source, aheadM: told, allowedM }
