@@ -13,9 +13,12 @@ import {
   SelectionMode,
   useReactFlow,
 } from 'reactflow'
+import { FirstCautions } from '../help/FirstCautions'
 import { useOpen } from '../store/open'
 import { setToSheet } from '../store/sheetpoint'
 import { clearSelection, select, useView } from '../store/view'
+import { noteAdding } from './adding'
+import { selectAmong } from './among'
 import { ConductorLayer } from './ConductorLayer'
 import { useDragging } from './dragging'
 import { EmptySheet } from './EmptySheet'
@@ -71,6 +74,7 @@ function Sheet() {
         ref={box}
         className="sheet"
         data-canvas
+        onPointerDownCapture={noteAdding}
         onPointerMove={(e) => {
           const { x, y } = flow.screenToFlowPosition({ x: e.clientX, y: e.clientY })
           useView.setState({ pointer: [x / PX, y / PX] })
@@ -109,6 +113,7 @@ function Sheet() {
             if (!useView.getState().parts.has(node.id)) select([node.id])
           }}
           onMoveEnd={noteMiddle}
+          onSelectionEnd={selectAmong}
           proOptions={{ hideAttribution: true }}
         >
           <Background variant={BackgroundVariant.Lines} gap={10 * PX} className="grid" />
@@ -116,6 +121,7 @@ function Sheet() {
         </ReactFlow>
         {empty && <EmptySheet />}
         <TwoTabs />
+        <FirstCautions />
       </div>
     </SheetMenu>
   )

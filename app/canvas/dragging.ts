@@ -2,7 +2,7 @@ import { useMemo } from 'react'
 import type { OnNodeDrag, SelectionDragHandler } from 'reactflow'
 import { snap, type XY } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
-import { setMoving, useView } from '../store/view'
+import { setMoving } from '../store/view'
 import type { PartNodeType } from './PartNode'
 import { PX } from './scale'
 
@@ -26,9 +26,6 @@ export function useDragging() {
     const onNodeDragStop: OnNodeDrag<PartNodeType> = (_, __, nodes) => drop(nodes)
     const onSelectionDrag: SelectionDragHandler<PartNodeType> = (_, nodes) => setMoving(places(nodes))
     const onSelectionDragStop: SelectionDragHandler<PartNodeType> = (_, nodes) => drop(nodes)
-    const onNodeDragStart: OnNodeDrag<PartNodeType> = (event) => {
-      if (!event.shiftKey) useView.setState({ conductors: new Set() })
-    }
-    return { onNodeDragStart, onNodeDrag, onNodeDragStop, onSelectionDrag, onSelectionDragStop }
+    return { onNodeDrag, onNodeDragStop, onSelectionDrag, onSelectionDragStop }
   }, [])
 }

@@ -3,6 +3,7 @@ import { applyNodeChanges, type NodeChange } from 'reactflow'
 import { boxOf, type Part } from '../../engine'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
+import { isAdding } from './adding'
 import { type PartNodeType, partLabel } from './PartNode'
 import { PX } from './scale'
 
@@ -30,7 +31,8 @@ export function useNodes() {
     if (picked.length === 0) return
     const next = new Set(useView.getState().parts)
     for (const c of picked) c.selected ? next.add(c.id) : next.delete(c.id)
-    useView.setState({ parts: next, finding: null })
+    const fresh = picked.some((c) => c.selected) && !isAdding()
+    useView.setState({ parts: next, finding: null, ...(fresh ? { conductors: new Set<string>() } : {}) })
   }, [])
 
   return { nodes, onNodesChange }

@@ -24,7 +24,7 @@ export function PickList({ label, placeholder, choices, onPick, none }: Props) {
   const [typed, setTyped] = useState('')
   const [at, setAt] = useState(0)
   const id = useId()
-  const list = useRef<HTMLUListElement>(null)
+  const list = useRef<HTMLDivElement>(null)
   const shown = choices(typed).slice(0, MOST)
   const here = Math.min(at, Math.max(0, shown.length - 1))
   // biome-ignore lint/correctness/useExhaustiveDependencies: scrolls when the mark moves
@@ -62,13 +62,11 @@ export function PickList({ label, placeholder, choices, onPick, none }: Props) {
         }}
         onKeyDown={onKeyDown}
       />
-      {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the listbox of a combobox */}
-      <ul ref={list} id={id} role="listbox" aria-label={label} className="pick-list">
+      <div ref={list} id={id} role="listbox" aria-label={label} className="pick-list">
         {shown.map((choice, i) => (
-          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: an option of the listbox
           // biome-ignore lint/a11y/useKeyWithClickEvents: keys are handled in the field above
           // biome-ignore lint/a11y/useFocusableInteractive: the field keeps the focus
-          <li
+          <div
             key={choice.key}
             id={`${id}-${i}`}
             role="option"
@@ -79,9 +77,9 @@ export function PickList({ label, placeholder, choices, onPick, none }: Props) {
             {choice.picture ?? <b>{choice.left}</b>}
             <span>{choice.text}</span>
             <small>{choice.right}</small>
-          </li>
+          </div>
         ))}
-      </ul>
+      </div>
       {shown.length === 0 && <p className="quiet">{none}</p>}
     </>
   )

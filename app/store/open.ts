@@ -58,13 +58,15 @@ export function doEdit(name: string, edit: Edit, mergeKey: string | null = null)
 /** The name of the step that was undone; null: there was none. */
 export function undo(): string | null {
   const name = nextUndo(get())
-  if (name !== null && get().hold === 'writing') take(undoStep(get().history))
+  if (name === null || get().hold !== 'writing') return null
+  take(undoStep(get().history))
   return name
 }
 
 export function redo(): string | null {
   const name = nextRedo(get())
-  if (name !== null && get().hold === 'writing') take(redoStep(get().history))
+  if (name === null || get().hold !== 'writing') return null
+  take(redoStep(get().history))
   return name
 }
 
