@@ -1,6 +1,6 @@
 import { analyse, type Factor, factorise, solve } from './sparse'
 
-/** How currents divide in one connected part of a network, held at its first vertex. */
+/** How currents divide in one connected part of a network, held at the vertex in the first place. */
 export interface Division {
   /** Vertex → place in this part. */
   readonly place: ReadonlyMap<number, number>
@@ -13,21 +13,25 @@ export interface Division {
   readonly factor: Factor
 }
 
-/** `edges` of a graph with ends `tail`, `head` and `resistance` in Ω; they must be connected. One factorisation. */
+/**
+ * `edges` of a graph with ends `tail`, `head` and `resistance` in Ω; they must be connected. One factorisation.
+ * Held at vertex `at`, one of theirs.
+ */
 export function divisionOf(
   edges: Int32Array,
   tail: Int32Array,
   head: Int32Array,
   resistance: Float64Array,
+  at = tail[edges[0]!]!,
 ): Division {
-  const place = new Map<number, number>()
+  const place = new Map([[at, 0]])
   const placeOf = (v: number): number => {
-    let at = place.get(v)
-    if (at === undefined) {
-      at = place.size
-      place.set(v, at)
+    let known = place.get(v)
+    if (known === undefined) {
+      known = place.size
+      place.set(v, known)
     }
-    return at
+    return known
   }
   const from = edges.map((e) => placeOf(tail[e]!))
   const to = edges.map((e) => placeOf(head[e]!))
@@ -62,19 +66,20 @@ export function currentsFrom(d: Division, joint: number, out: Float64Array): voi
 }
 
 /**
- * Current in the edge at place `edge`, tail → head, for 1 A put in at each vertex in turn and taken out where the
- * part is held: by reciprocity the voltages for 1 A from the edge's tail to its head, over its resistance. Two solves.
+ * Current in one edge, tail → head, for 1 A put in at each vertex in turn and taken out at the edge's tail; vertices
+ * and shares in one order. By reciprocity: the voltages, over the edge's resistance, for 1 A put in at its head and
+ * taken out at its tail. Nothing is subtracted on the way, so every share keeps full relative accuracy. One
+ * factorisation, one solve.
  */
-export function sharesIn(d: Division, edge: number): Float64Array {
-  const left = new Float64Array(d.vertices.length)
-  left[d.tail[edge]!]! += 1
-  left[d.head[edge]!]! -= 1
-  const voltage = solve(d.factor, left)
-  for (let e = 0; e < d.edges.length; e++) {
-    const current = d.conductance[e]! * (voltage[d.tail[e]!]! - voltage[d.head[e]!]!)
-    left[d.tail[e]!]! -= current
-    left[d.head[e]!]! += current
-  }
-  const correction = solve(d.factor, left)
-  return voltage.map((v, i) => d.conductance[edge]! * (v + correction[i]!))
+export function sharesIn(
+  edges: Int32Array,
+  tail: Int32Array,
+  head: Int32Array,
+  resistance: Float64Array,
+  edge: number,
+): { readonly vertices: Int32Array; readonly share: Float64Array } {
+  const d = divisionOf(edges, tail, head, resistance, tail[edge]!)
+  const push = new Float64Array(d.vertices.length)
+  push[d.place.get(head[edge]!)!] = 1
+  return { vertices: d.vertices, share: solve(d.factor, push).map((v) => 0 - v / resistance[edge]!) }
 }
