@@ -54,7 +54,8 @@ export const ConductorLine = memo(function ConductorLine({ conductor }: { conduc
 })
 
 function endOf(part: Part | undefined, ref: TerminalRef, moved: XY | undefined): End | null {
-  const terminal = part && terminalsOf(part).find((t) => t.key === ref.terminal)
+  const { conductors } = useOpen.getState().design
+  const terminal = part && terminalsOf(part, conductors).find((t) => t.key === ref.terminal)
   if (!part || !terminal) return null
   const at: XY = moved ?? [part.x, part.y]
   return {

@@ -1,6 +1,9 @@
 import { memo } from 'react'
 import { Handle, type Node, type NodeProps, Position } from 'reactflow'
 import { boxOf, kindOf, type Part, type Side, symbolOf, terminalsOf } from '../../engine'
+import { isLabelled } from '../store/laid'
+import { useLatest } from '../store/latest'
+import { useOpen } from '../store/open'
 import { Marks } from '../symbols/Marks'
 import { PX } from './scale'
 import { useTrouble } from './trouble'
@@ -16,7 +19,9 @@ const POSITION: Readonly<Record<Side, Position>> = {
 
 /** A part on the sheet: its symbol, and a handle on each terminal. */
 export const PartNode = memo(function PartNode({ data: { part }, selected }: NodeProps<PartNodeType>) {
-  const { w, h } = boxOf(part)
+  const labelled = useLatest((s) => isLabelled(s.scene, part.id))
+  const { conductors } = useOpen.getState().design
+  const { w, h } = boxOf(part, conductors)
   const trouble = useTrouble(part.id)
   return (
     <div
@@ -25,9 +30,10 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
       style={{ width: w * PX, height: h * PX }}
     >
       <svg viewBox={`0 0 ${w} ${h}`} width={w * PX} height={h * PX} aria-hidden>
-        <Marks marks={symbolOf(part).marks} />
+        <Marks marks={symbolOf(part, conductors).marks} />
       </svg>
-      {terminalsOf(part).map((t) => (
+      {!labelled && <span className="name">{[part.designation, part.name].filter(Boolean).join(' ')}</span>}
+      {terminalsOf(part, conductors).map((t) => (
         <Handle
           key={t.key}
           id={t.key}

@@ -48,7 +48,7 @@ function nodeOf(part: Part, selected: boolean, draggable: boolean, before?: Part
     before.position.x === position.x &&
     before.position.y === position.y
   if (same) return before
-  const { w, h } = boxOf(part)
+  const { w, h } = boxOf(part, useOpen.getState().design.conductors)
   return {
     ...before,
     id: part.id,

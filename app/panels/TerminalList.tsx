@@ -9,7 +9,7 @@ export function TerminalList({ part }: { part: Part }) {
     <div className="terminals">
       <h3>Terminals</h3>
       <ul>
-        {terminalsOf(part).map((t) => {
+        {terminalsOf(part, design.conductors).map((t) => {
           const joined = conductorsAt(design, part.id, t.key)
           return (
             <li key={t.key}>

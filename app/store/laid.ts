@@ -1,7 +1,8 @@
-import type { Conductor, ConductorId, Design, Scene, SceneConductor } from '../../engine'
+import type { Conductor, ConductorId, Design, PartId, Scene, SceneConductor, SceneLabel } from '../../engine'
 
 /** Look-ups built once for each list and kept as long as the list lives. */
 const laidIndex = new WeakMap<readonly SceneConductor[], ReadonlyMap<ConductorId, SceneConductor>>()
+const labelIndex = new WeakMap<readonly SceneLabel[], ReadonlySet<PartId>>()
 const returnIndex = new WeakMap<readonly Conductor[], ReadonlyMap<ConductorId, Conductor>>()
 
 /** The laid-out way of a conductor in the newest scene. */
@@ -23,4 +24,15 @@ export function returnOf(design: Design, feed: ConductorId): Conductor | undefin
     returnIndex.set(design.conductors, index)
   }
   return index.get(feed)
+}
+
+/** Has the newest layout a label for this part? A part placed since has none yet. */
+export function isLabelled(scene: Scene | null, id: PartId): boolean {
+  if (!scene) return false
+  let index = labelIndex.get(scene.labels)
+  if (!index) {
+    index = new Set(scene.labels.flatMap((l) => ('part' in l.of ? [l.of.part] : [])))
+    labelIndex.set(scene.labels, index)
+  }
+  return index.has(id)
 }
