@@ -11,12 +11,37 @@ export type {
   NotChecked,
   ReadingError,
   RunAnswer,
+  MeterShare,
   ShuntAnswer,
+  Sustained,
   Verdict,
   WitnessLine,
   WorstCase,
 } from './calc/answers'
+export { type BreakingCurrents, breakingCurrents } from './calc/breaking'
+export { type LoadDrop, loadDrops, type NoDrop, sourcesOff } from './calc/drop'
+export { type Envelope, type EnvelopeResult, envelopes, type NoEnvelope } from './calc/envelope'
+export { type NodeFaults, nodeFaults } from './calc/fault'
+export { type FaultCase, GREATEST, LEAST, type NoFault } from './calc/faultsystem'
 export type { BranchKind, NetworkBranch, NetworkDevice, NetworkForm } from './calc/form'
+export { type LoadFlow, loadFlow, type NoLoadFlow } from './calc/loadflow'
+export { type MeterAnswer, type MeterQuestion, type MeterRole, meter, type Share } from './calc/meters'
+export type { MeterStatement, NetworkFile } from './calc/networkfile'
+export type { Operation, Operations } from './calc/operation'
+export { type Prepared, prepare } from './calc/prepare'
+export {
+  type CutMember,
+  type EndProtection,
+  type ProtectionGap,
+  type ProtectionResult,
+  protection,
+} from './calc/protection'
+export { type NetworkReadResult, readNetwork } from './calc/readform'
+export { deviceCurrents, type ReadingErrors, readingErrors } from './calc/reading'
+export { networkReport } from './calc/report'
+export type { NetworkReport, NotMade } from './calc/reportshape'
+export { type ReturnsResult, returns } from './calc/returns'
+export { type Transfer, transfer } from './calc/transfer'
 export { addPartEdit } from './edit/addpart'
 export { type Alignment, alignEdit, boundsOf, distributeEdit } from './edit/align'
 export { apply } from './edit/apply'
@@ -66,6 +91,7 @@ export type { Problem } from './model/problems'
 export type { ReadResult } from './model/read'
 export { complete, initialRow, initialValues } from './model/values'
 export { writeDesign } from './model/write'
+export { type Analysed, analyse } from './rules/analyse'
 export type { Figure, Finding, Level } from './rules/finding'
 export type { Scene, SceneConductor, SceneLabel, ScenePart, SceneView } from './sheets/scene'
 export { SOURCES, type Source, type SourceKey, type SourceStatus, sourceOf } from './sources'

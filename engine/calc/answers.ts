@@ -46,7 +46,20 @@ export interface EndAnswer {
   readonly source: PartId | null
 }
 
-export type Verdict = 'unprotected' | 'device-too-big' | 'sources-add-up' | 'near-source' | 'protected'
+/** thin-return is the verdict on returns; the others are on every conductor that a source can feed. */
+export type Verdict =
+  | 'unprotected'
+  | 'device-too-big'
+  | 'sources-add-up'
+  | 'thin-return'
+  | 'near-source'
+  | 'protected'
+
+/** What a return can carry for as long as no fuse blows, and what limits it. */
+export interface Sustained {
+  readonly amps: MaybeUnlimited
+  readonly guards: readonly Guard[]
+}
 
 /** How a conductor's current counts: how much of what it may carry passes the load-side shunt. */
 export type Metered = 'measured' | 'bypasses' | 'shared' | 'source-side' | 'no-load-shunt'
@@ -65,7 +78,7 @@ export interface RunAnswer {
   readonly aheadM: number | null
   readonly aheadAllowedM: number | null
   /** Returns: largest current that lasts in any state that blows no fuse. null: not a return. */
-  readonly sustained: Answer<MaybeUnlimited> | null
+  readonly sustained: Answer<Sustained> | null
   readonly ampacity: Answer<Ampacity>
   readonly ohms: Answer<Ohms>
   readonly metered: Metered | null
@@ -90,6 +103,10 @@ export interface ShuntAnswer {
    * battery balances.
    */
   readonly shares: readonly MeterShare[]
+  /** Most of what passes it passes it backwards. */
+  readonly reversed: boolean
+  /** Change of the reading, A, for 1 A that one battery gives another beside it: above 0, batteries on both sides. */
+  readonly betweenBatteries: number
   readonly over: Answer<ReadingError>
   readonly under: Answer<ReadingError>
 }
@@ -100,6 +117,8 @@ export interface MeterShare {
   readonly role: DeviceRole
   readonly from: number
   readonly to: number
+  /** What the shunt's role asks for. */
+  readonly expected: 0 | 1
 }
 
 export interface ReadingError {

@@ -1,7 +1,7 @@
-import { kindOf } from '../kinds/all'
-import type { Conductor, ConductorId, Design, Part, PartId, TerminalRef } from '../model/design'
+import { keyOf } from '../edit/nets'
+import { electricalIn, terminalsIn } from '../edit/terminal'
+import type { Conductor, ConductorId, Design, Part, PartId } from '../model/design'
 import type { DeviceRole, Electrical, ElectricalContext, PartBranch, PartDevice, Pole } from '../model/kind'
-import { complete } from '../model/values'
 import { resistancePerMetre } from '../tables/resistance'
 import type { Ohms } from '../units'
 import type { NetworkBranch, NetworkDevice, NetworkForm } from './form'
@@ -32,6 +32,8 @@ export interface Border {
   readonly nodeOf: ReadonlyMap<string, string>
   readonly branches: ReadonlyMap<string, PartBranchRef>
   readonly devices: ReadonlyMap<string, PartDeviceRef>
+  /** Bars: parts that are one node, or a fused block whose ways leave one node; with a terminal of that node. */
+  readonly bars: ReadonlyMap<PartId, string>
   /** Conductors that are branches of the network, by id. */
   readonly conductors: ReadonlyMap<ConductorId, Conductor>
   /** Conductors whose resistance stands in for a missing size or length. */
@@ -47,35 +49,25 @@ export type UnknownAs = 'none' | 'any'
 /** Which branches of parts are taken as open: ids of contacts. */
 export type OpenContacts = ReadonlySet<string>
 
-export const terminalKey = (t: TerminalRef): string => `${t.part}/${t.terminal}`
-
 export function contextOf(design: Design): ElectricalContext {
   const systemV = design.settings.systemV
   // 10.0 V: lowest output of a 12 V LiFePO4 pack in print; 14.6 V: its highest charge voltage (published data sheets).
   return { systemV, lowestV: (10 / 12) * systemV, highestV: (14.6 / 12) * systemV }
 }
 
-/** The electrical model of a part, or none where its kind is unknown. */
-export function electricalOf(part: Part, context: ElectricalContext): Electrical | null {
-  const kind = kindOf(part.kind)
-  return kind ? kind.electrical(complete(kind.fields, part.values), context) : null
-}
-
 /** Poles of the terminals of a design, by `${part}/${terminal}`; terminals of unknown kinds are 'any'. */
 export function polesOf(design: Design): Map<string, Pole> {
   const poles = new Map<string, Pole>()
   for (const part of design.parts) {
-    const kind = kindOf(part.kind)
-    if (!kind) continue
-    for (const t of kind.terminals(complete(kind.fields, part.values))) poles.set(`${part.id}/${t.key}`, t.pole)
+    for (const t of terminalsIn(part) ?? []) poles.set(`${part.id}/${t.key}`, t.pole)
   }
   return poles
 }
 
 /** Data links, sense leads between sense terminals and mains conductors are drawn but are no part of the network. */
 export function carriesPower(c: Conductor, poles: ReadonlyMap<string, Pole>): boolean {
-  const a = poles.get(terminalKey(c.from)) ?? 'any'
-  const b = poles.get(terminalKey(c.to)) ?? 'any'
+  const a = poles.get(keyOf(c.from)) ?? 'any'
+  const b = poles.get(keyOf(c.to)) ?? 'any'
   if (a === 'data' || b === 'data' || a === 'mains' || b === 'mains') return false
   return !(a === 'sense' && b === 'sense')
 }
@@ -86,14 +78,18 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
   const poles = polesOf(design)
   const groups = new Groups()
   const models: { part: Part; model: Electrical }[] = []
+  const bars = new Map<PartId, string>()
   const frames: { node: string; part: PartId; ohms: Ohms }[] = []
   for (const part of design.parts) {
-    const model = electricalOf(part, context)
+    const model = electricalIn(part, context)
     if (!model) continue
     models.push({ part, model })
     for (const group of model.merges)
       for (const terminal of group) groups.join(`${part.id}/${group[0]}`, `${part.id}/${terminal}`)
-    if (model.frame) frames.push({ node: `${part.id}/${model.frame.terminal}`, part: part.id, ohms: model.frame.ohms })
+    const bar = barTerminal(model)
+    if (bar !== undefined) bars.set(part.id, `${part.id}/${bar}`)
+    if (model.frame)
+      frames.push({ node: `${part.id}/${model.frame.terminal}`, part: part.id, ohms: model.frame.ohms })
   }
 
   const branches: NetworkBranch[] = []
@@ -120,7 +116,8 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
     for (const device of model.devices) {
       const id = `${part.id}/${device.key}`
       partDevices.set(id, { part: part.id, device, role: device.role })
-      if (device.minA === null || device.maxA === null || device.sustainedFaultA === null) unknownDevices.add(id)
+      if (device.minA === null || device.maxA === null || device.sustainedFaultA === null)
+        unknownDevices.add(id)
       const free = unknown === 'any' ? 'unlimited' : 0
       devices.push({
         id,
@@ -128,14 +125,20 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
         negative: groups.find(`${part.id}/${device.negative}`),
         min: device.minA ?? free,
         max: device.maxA ?? free,
-        sustainedFault: device.sustainedFaultA ?? 'unlimited',
+        sustainedFault: device.sustainedFaultA ?? free,
         ...(device.emfV === undefined ? {} : { emf: device.emfV }),
         ...(device.internalOhms === undefined ? {} : { internalResistance: device.internalOhms }),
       })
     }
   }
   for (const f of frames)
-    branches.push({ id: `${f.part}/frame`, from: groups.find(f.node), to: 'frame', resistance: f.ohms, kind: 'contact' })
+    branches.push({
+      id: `${f.part}/frame`,
+      from: groups.find(f.node),
+      to: 'frame',
+      resistance: f.ohms,
+      kind: 'contact',
+    })
 
   const conductors = new Map<ConductorId, Conductor>()
   const assumed = new Set<ConductorId>()
@@ -146,8 +149,8 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
     if (ohms === null) assumed.add(c.id)
     branches.push({
       id: c.id,
-      from: groups.find(terminalKey(c.from)),
-      to: groups.find(terminalKey(c.to)),
+      from: groups.find(keyOf(c.from)),
+      to: groups.find(keyOf(c.to)),
       resistance: ohms ?? ASSUMED_OHMS,
       kind: 'conductor',
     })
@@ -161,11 +164,20 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
     nodeOf: groups.all(),
     branches: partBranches,
     devices: partDevices,
+    bars,
     conductors,
     assumed,
     unknownDevices,
     unratedFuses,
   }
+}
+
+/** A terminal of the node that is the part (a busbar), or that all its ways leave (a fuse block). */
+function barTerminal(model: Electrical): string | undefined {
+  if (model.devices.length > 0) return undefined
+  const [first, ...ways] = model.branches
+  if (!first) return model.merges.length === 1 ? model.merges[0]?.[0] : undefined
+  return ways.length > 0 && ways.every((b) => b.from === first.from) ? first.from : undefined
 }
 
 /** Resistance of one conductor at 20 °C with its two terminations; null where size or length is missing. */

@@ -13,7 +13,9 @@ export const barLoad: Rule = {
       if (amps === 'unlimited' || amps <= rating * (1 + 1e-9)) return []
       return [
         found(
-          'B1', 'danger', 'rating',
+          'B1',
+          'danger',
+          'rating',
           { parts: [part] },
           { part },
           { actual: { value: amps, unit: 'A' }, limit: { value: rating, unit: 'A' } },

@@ -1,6 +1,6 @@
-import { reroutedReturn } from './rerouted'
-import { found, type Rule } from './rule'
-import { isReversed, isZero } from './shares'
+import { reroutedReturn, returnsOf } from './rerouted'
+import { type Case, found, type Rule } from './rule'
+import { isZero } from './shares'
 
 /** M1: a load whose return misses the load-side shunt: what it draws is not shown. */
 export const bypass: Rule = {
@@ -8,35 +8,24 @@ export const bypass: Rule = {
   looksFor: 'loads that bypass the load-side shunt',
   check: (c) =>
     [...c.answers.shunts.values()].flatMap((shunt) => {
-      if (shunt.role !== 'load' || isReversed(shunt)) return []
-      const anyMeasured = shunt.shares.some((s) => s.role === 'load' && !isZero(s))
-      if (!anyMeasured) return []
-      return shunt.shares
-        .filter((s) => s.role === 'load' && isZero(s))
-        .map((s) => {
-          const fix = reroutedReturn(c, shunt.part, s.part, s.device)
-          const returns = returnsOf(c, s.part, s.device)
-          return found(
-            'M1', 'warning', 'load-side-shunt',
-            { parts: [s.part, shunt.part], conductors: returns },
-            { part: s.part, shunt: shunt.part, ...(drawOf(c, s.part, s.device) ?? {}) },
-            { about: s.device, ...(fix ? { fix } : {}) },
-          )
-        })
+      if (shunt.role !== 'load' || shunt.reversed) return []
+      const loads = shunt.shares.filter((s) => s.role === 'load')
+      if (loads.every(isZero)) return []
+      return loads.filter(isZero).map((s) => {
+        const fix = reroutedReturn(c, shunt.part, s.part, s.device)
+        return found(
+          'M1',
+          'warning',
+          'load-side-shunt',
+          { parts: [s.part, shunt.part], conductors: returnsOf(c, s.part, s.device) },
+          { part: s.part, shunt: shunt.part, ...drawOf(c, s.part, s.device) },
+          { about: s.device, ...(fix ? { fix } : {}) },
+        )
+      })
     }),
 }
 
-function returnsOf(c: Parameters<Rule['check']>[0], part: string, device: string): string[] {
-  const ref = c.border.devices.get(`${part}/${device}`)
-  if (!ref) return []
-  return c.design.conductors
-    .filter((w) =>
-      [w.from, w.to].some((t) => t.part === part && t.terminal === ref.device.negative),
-    )
-    .map((w) => w.id)
-}
-
-function drawOf(c: Parameters<Rule['check']>[0], part: string, device: string): { amps: number } | null {
+function drawOf(c: Case, part: string, device: string): { amps?: number } {
   const min = c.border.devices.get(`${part}/${device}`)?.device.minA
-  return typeof min === 'number' ? { amps: -min } : null
+  return typeof min === 'number' ? { amps: -min } : {}
 }

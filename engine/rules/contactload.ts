@@ -12,10 +12,16 @@ export const contactLoad: Rule = {
       if (amps === 'unlimited' || amps <= answer.ratingA * (1 + 1e-9)) return []
       return [
         found(
-          'S1', 'danger', 'rating',
+          'S1',
+          'danger',
+          'rating',
           { parts: [answer.part] },
           { part: answer.part, contact: border.branches.get(id)?.branch.name ?? '' },
-          { actual: { value: amps, unit: 'A' }, limit: { value: answer.ratingA, unit: 'A' }, about: answer.key },
+          {
+            actual: { value: amps, unit: 'A' },
+            limit: { value: answer.ratingA, unit: 'A' },
+            about: answer.key,
+          },
         ),
       ]
     }),

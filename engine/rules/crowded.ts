@@ -1,5 +1,4 @@
-import { kindOf } from '../kinds/all'
-import { complete } from '../model/values'
+import { terminalsIn } from '../edit/terminal'
 import { found, type Rule } from './rule'
 
 /** J4: more lugs on one terminal than it takes. */
@@ -15,21 +14,21 @@ export const crowded: Rule = {
         if (at) at.push(c.id)
         else count.set(key, [c.id])
       }
-    return design.parts.flatMap((part) => {
-      const kind = kindOf(part.kind)
-      if (!kind) return []
-      return kind.terminals(complete(kind.fields, part.values)).flatMap((t) => {
+    return design.parts.flatMap((part) =>
+      (terminalsIn(part) ?? []).flatMap((t) => {
         const at = count.get(`${part.id}/${t.key}`) ?? []
         if (t.takes === undefined || at.length <= t.takes) return []
         return [
           found(
-            'J4', 'warning', 'common-practice',
+            'J4',
+            'warning',
+            'common-practice',
             { parts: [part.id], conductors: at },
             { part: part.id, terminal: t.name },
             { about: t.key, actual: { value: at.length, unit: '' }, limit: { value: t.takes, unit: '' } },
           ),
         ]
-      })
-    })
+      }),
+    )
   },
 }

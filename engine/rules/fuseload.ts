@@ -12,10 +12,16 @@ export const fuseLoad: Rule = {
       if (amps === 'unlimited' || amps <= answer.ratingA * (1 + 1e-9)) return []
       return [
         found(
-          'F1', 'warning', 'rating',
+          'F1',
+          'warning',
+          'rating',
           { parts: [answer.part] },
           { part: answer.part, way: border.branches.get(id)?.branch.name ?? '' },
-          { actual: { value: amps, unit: 'A' }, limit: { value: answer.ratingA, unit: 'A' }, about: answer.key },
+          {
+            actual: { value: amps, unit: 'A' },
+            limit: { value: answer.ratingA, unit: 'A' },
+            about: answer.key,
+          },
         ),
       ]
     }),

@@ -8,7 +8,8 @@ export const sourceLoop: Rule = {
     const parts = new Set<string>()
     for (const run of answers.runs.values())
       for (const end of [run.from, run.to])
-        if ('notChecked' in end && end.notChecked === 'source-cycle') for (const part of end.parts) parts.add(part)
+        if ('notChecked' in end && end.notChecked === 'source-cycle')
+          for (const part of end.parts) parts.add(part)
     if (parts.size === 0) return []
     const devices = [...parts]
     return [found('J3', 'danger', 'method', { parts: devices }, { devices })]

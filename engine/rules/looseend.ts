@@ -1,4 +1,4 @@
-import { terminalKey } from '../calc/network'
+import { keyOf } from '../edit/nets'
 import { found, type Rule } from './rule'
 
 /** J2: a device joined at one pole only: it cannot work, and what it would carry is not in any figure. */
@@ -9,12 +9,13 @@ export const looseEnd: Rule = {
     const used = new Set<string>()
     for (const c of border.conductors.values()) {
       for (const end of [c.from, c.to]) {
-        used.add(border.nodeOf.get(terminalKey(end)) ?? terminalKey(end))
+        used.add(border.nodeOf.get(keyOf(end)) ?? keyOf(end))
       }
     }
     const findings = new Map<string, ReturnType<typeof found>>()
     for (const ref of border.devices.values()) {
-      const node = (terminal: string) => border.nodeOf.get(`${ref.part}/${terminal}`) ?? `${ref.part}/${terminal}`
+      const node = (terminal: string) =>
+        border.nodeOf.get(`${ref.part}/${terminal}`) ?? `${ref.part}/${terminal}`
       const positive = used.has(node(ref.device.positive))
       const negative = used.has(node(ref.device.negative))
       if (positive && negative) continue
@@ -23,7 +24,13 @@ export const looseEnd: Rule = {
       const level = positive || negative ? 'warning' : 'note'
       findings.set(
         part.id,
-        found('J2', level, 'method', { parts: [part.id] }, { part: part.id, lacks: positive ? 'negative' : negative ? 'positive' : 'both' }),
+        found(
+          'J2',
+          level,
+          'method',
+          { parts: [part.id] },
+          { part: part.id, lacks: positive ? 'negative' : negative ? 'positive' : 'both' },
+        ),
       )
     }
     return [...findings.values()]

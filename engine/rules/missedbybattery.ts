@@ -1,5 +1,5 @@
 import { found, type Rule } from './rule'
-import { isReversed, isZero } from './shares'
+import { isZero } from './shares'
 
 /** M6: a load or source whose current the battery shunt never sees: charge and draw come out wrong. */
 export const missedByBattery: Rule = {
@@ -7,12 +7,14 @@ export const missedByBattery: Rule = {
   looksFor: 'loads and sources that bypass the battery shunt',
   check: ({ answers }) =>
     [...answers.shunts.values()].flatMap((shunt) => {
-      if (shunt.role !== 'battery' || isReversed(shunt)) return []
+      if (shunt.role !== 'battery' || shunt.reversed) return []
       return shunt.shares
         .filter((s) => s.role !== 'battery' && isZero(s))
         .map((s) =>
           found(
-            'M6', 'warning', 'battery-shunt',
+            'M6',
+            'warning',
+            'battery-shunt',
             { parts: [s.part, shunt.part] },
             { part: s.part, shunt: shunt.part },
             { about: s.device },

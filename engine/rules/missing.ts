@@ -12,7 +12,9 @@ export const missingRun: Rule = {
       if (conductorOhms(c) !== null) return []
       return [
         found(
-          'D1', 'not-checked', 'method',
+          'D1',
+          'not-checked',
+          'method',
           { conductors: [c.id] },
           { conductor: c.id, size: c.size === null, length: c.lengthM === null },
         ),

@@ -4,13 +4,15 @@ import { found, type Rule } from './rule'
 export const nearSource: Rule = {
   id: 'P4',
   looksFor: 'short runs ahead of the first device',
-  check: ({ design, answers, ruleSet }) =>
+  check: ({ design, answers }) =>
     design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
       if (!run || !('value' in run.verdict) || run.verdict.value !== 'near-source') return []
       return [
         found(
-          'P4', 'note', 'rule-set',
+          'P4',
+          'note',
+          'rule-set',
           { conductors: [c.id] },
           { conductor: c.id },
           run.aheadM === null || run.aheadAllowedM === null

@@ -5,7 +5,9 @@ export const noLimit: Rule = {
   id: 'C2',
   looksFor: 'currents without a bound, because a limit is not stated',
   check: ({ answers, border }) => {
-    const open = [...answers.runs].filter(([, run]) => 'value' in run.design && run.design.value === 'unlimited')
+    const open = [...answers.runs].filter(
+      ([, run]) => 'value' in run.design && run.design.value === 'unlimited',
+    )
     if (open.length === 0) return []
     const parts = new Map<string, { charge: boolean; discharge: boolean }>()
     for (const { part, device } of border.devices.values()) {

@@ -13,7 +13,9 @@ export const overload: Rule = {
       if (amps === 'unlimited' || amps <= may.amps * (1 + 1e-9)) return []
       return [
         found(
-          'C1', 'danger', may.source,
+          'C1',
+          'danger',
+          may.source,
           { conductors: [c.id] },
           { conductor: c.id, own: run.ownFigure },
           { actual: { value: amps, unit: 'A' }, limit: { value: may.amps, unit: 'A' } },

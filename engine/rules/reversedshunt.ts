@@ -1,5 +1,4 @@
 import { found, type Rule } from './rule'
-import { isReversed } from './shares'
 
 /** M4: the shunt is wired the wrong way round: it shows draw as charge. */
 export const reversedShunt: Rule = {
@@ -7,8 +6,14 @@ export const reversedShunt: Rule = {
   looksFor: 'shunts wired the wrong way round',
   check: ({ answers }) =>
     [...answers.shunts.values()]
-      .filter(isReversed)
+      .filter((shunt) => shunt.reversed)
       .map((shunt) =>
-        found('M4', 'warning', 'load-side-shunt', { parts: [shunt.part] }, { shunt: shunt.part, role: shunt.role }),
+        found(
+          'M4',
+          'warning',
+          'load-side-shunt',
+          { parts: [shunt.part] },
+          { shunt: shunt.part, role: shunt.role },
+        ),
       ),
 }

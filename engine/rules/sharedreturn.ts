@@ -11,10 +11,16 @@ export const sharedReturn: Rule = {
         .filter((s) => s.role !== 'battery' && isPart(s))
         .map((s) =>
           found(
-            'M3', 'warning', 'load-side-shunt',
+            'M3',
+            'warning',
+            'load-side-shunt',
             { parts: [s.part, shunt.part] },
             { part: s.part, shunt: shunt.part },
-            { about: s.device, actual: { value: Math.abs(s.from) * 100, unit: '%' }, limit: { value: 100, unit: '%' } },
+            {
+              about: s.device,
+              actual: { value: Math.abs(s.from) * 100, unit: '%' },
+              limit: { value: 100, unit: '%' },
+            },
           ),
         ),
     ),

@@ -13,9 +13,16 @@ export const shortCircuit: Rule = {
       if (!ref) return []
       const level = ref.role === 'battery' || d.sustainedFault !== 0 ? 'danger' : 'warning'
       return [
-        found('J1', level, 'method', { parts: [ref.part] }, { part: ref.part, source: d.sustainedFault !== 0 }, {
-          about: ref.device.key,
-        }),
+        found(
+          'J1',
+          level,
+          'method',
+          { parts: [ref.part] },
+          { part: ref.part, source: d.sustainedFault !== 0 },
+          {
+            about: ref.device.key,
+          },
+        ),
       ]
     })
   },

@@ -16,7 +16,9 @@ export const shuntLoad: Rule = {
       if (amps === 'unlimited' || amps <= limit * (1 + 1e-9)) return []
       return [
         found(
-          'M7', amps > answer.ratingA ? 'danger' : 'note', 'shunt-continuous',
+          'M7',
+          amps > answer.ratingA ? 'danger' : 'note',
+          'shunt-continuous',
           { parts: [answer.part] },
           { part: answer.part, rating: answer.ratingA },
           { actual: { value: amps, unit: 'A' }, limit: { value: limit, unit: 'A' }, about: answer.key },

@@ -1,5 +1,5 @@
 import { found, type Rule } from './rule'
-import { isReversed, isZero } from './shares'
+import { isZero } from './shares'
 
 /** M2: a source or battery that returns through the load-side shunt: what it feeds is taken off the load figure. */
 export const sourceBehind: Rule = {
@@ -7,12 +7,14 @@ export const sourceBehind: Rule = {
   looksFor: 'chargers, inverter-chargers and batteries behind the load-side shunt',
   check: ({ answers }) =>
     [...answers.shunts.values()].flatMap((shunt) => {
-      if (shunt.role !== 'load' || isReversed(shunt)) return []
+      if (shunt.role !== 'load' || shunt.reversed) return []
       return shunt.shares
         .filter((s) => (s.role === 'source' || s.role === 'two-way') && !isZero(s))
         .map((s) =>
           found(
-            'M2', 'warning', 'load-side-shunt',
+            'M2',
+            'warning',
+            'load-side-shunt',
             { parts: [s.part, shunt.part] },
             { part: s.part, shunt: shunt.part, from: s.from, to: s.to, role: s.role },
             { about: s.device },

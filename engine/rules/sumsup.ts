@@ -16,7 +16,9 @@ export const sumsUp: Rule = {
       const guards = [...new Set(end.guards.map((g) => g.part))]
       return [
         found(
-          'P3', 'warning', 'rule-set',
+          'P3',
+          'warning',
+          'rule-set',
           { conductors: [c.id], parts: guards },
           { conductor: c.id, guards, ampacity: run.ampacity.value.amps },
           {

@@ -9,13 +9,15 @@ export const thinReturn: Rule = {
       const run = answers.runs.get(c.id)
       if (!run?.sustained || !('value' in run.sustained) || !('value' in run.ampacity)) return []
       const limit = run.ampacity.value.amps * ruleSet.deviceShare.value
-      const amps = run.sustained.value
+      const { amps, guards } = run.sustained.value
       if (amps !== 'unlimited' && amps <= limit * (1 + 1e-9)) return []
       return [
         found(
-          'P5', 'danger', 'rule-set',
+          'P5',
+          'danger',
+          'rule-set',
           { conductors: [c.id] },
-          { conductor: c.id, ampacity: run.ampacity.value.amps },
+          { conductor: c.id, ampacity: run.ampacity.value.amps, guards: guards.map((g) => g.part) },
           { actual: { value: amps, unit: 'A' }, limit: { value: limit, unit: 'A' } },
         ),
       ]

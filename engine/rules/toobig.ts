@@ -1,5 +1,5 @@
-import { found, type Rule } from './rule'
 import { strongestGuard } from './guards'
+import { found, type Rule } from './rule'
 
 /** P2: a device (or a source that limits itself) lets through more than the rule set allows for the conductor. */
 export const tooBig: Rule = {
@@ -14,9 +14,17 @@ export const tooBig: Rule = {
       const allowed = run.ampacity.value.amps * ruleSet.deviceShare.value
       return [
         found(
-          'P2', 'danger', 'rule-set',
+          'P2',
+          'danger',
+          'rule-set',
           { conductors: [c.id], parts: [guard.part] },
-          { conductor: c.id, guard: guard.part, key: guard.key, is: guard.is, ampacity: run.ampacity.value.amps },
+          {
+            conductor: c.id,
+            guard: guard.part,
+            key: guard.key,
+            is: guard.is,
+            ampacity: run.ampacity.value.amps,
+          },
           { actual: { value: guard.amps, unit: 'A' }, limit: { value: allowed, unit: 'A' } },
         ),
       ]

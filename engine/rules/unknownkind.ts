@@ -8,5 +8,7 @@ export const unknownKind: Rule = {
   check: ({ design }) =>
     design.parts
       .filter((part) => !kindOf(part.kind))
-      .map((part) => found('X1', 'not-checked', 'method', { parts: [part.id] }, { part: part.id, kind: part.kind })),
+      .map((part) =>
+        found('X1', 'not-checked', 'method', { parts: [part.id] }, { part: part.id, kind: part.kind }),
+      ),
 }

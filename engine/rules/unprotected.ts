@@ -16,7 +16,9 @@ export const unprotected: Rule = {
       const source = 'value' in first ? first.value.source : null
       return [
         found(
-          'P1', 'danger', 'rule-set',
+          'P1',
+          'danger',
+          'rule-set',
           { conductors: [c.id], parts: source === null ? [] : [source] },
           { conductor: c.id, source: source ?? '', ends, way: 'value' in first ? first.value.way : [] },
           { actual: { value: 'unlimited', unit: 'A' } },

@@ -33,7 +33,7 @@ export const meterWords: Readonly<Record<string, Wording>> = {
   }),
   M5: (f, d) => ({
     title: 'Reading depends on the battery',
-    text: `How much of the current of ${listed(listFact(f, 'devices').map((id) => partName(d, id)))} passes ${partName(d, textFact(f, 'shunt'))} depends on which battery supplies it.`,
+    text: `Batteries stand on both sides of ${partName(d, textFact(f, 'shunt'))}, so what it shows${listFact(f, 'devices').length > 0 ? ` of ${listed(listFact(f, 'devices').map((id) => partName(d, id)))}` : ''} depends on which of them supplies.`,
     todo: 'Put the shunt where the current of all batteries comes together.',
   }),
   M6: (f, d) => ({

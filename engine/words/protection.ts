@@ -42,7 +42,7 @@ export const protectionWords: Readonly<Record<string, Wording>> = {
   }),
   P5: (f, d) => ({
     title: 'Return too thin',
-    text: `With a fault in the system ${conductorName(d, textFact(f, 'conductor'))} can carry ${f.actual ? figure(f.actual.value, f.actual.unit) : ''} for as long as no fuse blows; the rule set allows ${f.limit ? figure(f.limit.value, f.limit.unit) : ''}.`,
+    text: `With a fault in the system ${conductorName(d, textFact(f, 'conductor'))} can carry ${f.actual ? figure(f.actual.value, f.actual.unit) : ''} for as long as no fuse blows${listFact(f, 'guards').length > 0 ? ` (${listed(listFact(f, 'guards').map((id) => partName(d, id)))})` : ''}; the rule set allows ${f.limit ? figure(f.limit.value, f.limit.unit) : ''}.`,
     todo: 'Take a return as thick as the feed that it belongs to, or a smaller fuse on the feed.',
   }),
 }

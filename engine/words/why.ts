@@ -1,4 +1,13 @@
-import type { Ampacity, Answer, EndAnswer, MeterShare, NotChecked, RunAnswer, ShuntAnswer, WorstCase } from '../calc/answers'
+import type {
+  Ampacity,
+  Answer,
+  EndAnswer,
+  MeterShare,
+  NotChecked,
+  RunAnswer,
+  ShuntAnswer,
+  WorstCase,
+} from '../calc/answers'
 import type { Design } from '../model/design'
 import { conductorName, figure, listed, partName } from './names'
 
@@ -8,7 +17,9 @@ export function whyCurrent(worst: WorstCase, design: Design): string[] {
   if (worst.witness.length === 0) return ['Nothing that is joined can drive a current this way.']
   return [...worst.witness]
     .sort((a, b) => Math.abs(b.amps) - Math.abs(a.amps))
-    .map((w) => `${partName(design, w.part)} ${w.amps < 0 ? 'takes' : 'gives'} ${figure(Math.abs(w.amps), 'A')}`)
+    .map(
+      (w) => `${partName(design, w.part)} ${w.amps < 0 ? 'takes' : 'gives'} ${figure(Math.abs(w.amps), 'A')}`,
+    )
 }
 
 /** What limits a fault that is fed into one end of a conductor. */
@@ -16,7 +27,9 @@ export function whyProtected(end: EndAnswer, design: Design): string[] {
   if (end.amps === 'unlimited') {
     const source = end.source === null ? 'A source' : partName(design, end.source)
     const way = end.way.map((id) => conductorName(design, id))
-    return [`${source} reaches this end through no fuse or breaker${way.length > 0 ? `, by way of ${listed(way)}` : ''}.`]
+    return [
+      `${source} reaches this end through no fuse or breaker${way.length > 0 ? `, by way of ${listed(way)}` : ''}.`,
+    ]
   }
   if (end.guards.length === 0) return ['Nothing can feed a fault from this end.']
   return end.guards.map((g) =>
@@ -56,6 +69,7 @@ const VERDICT_WORDS = {
   unprotected: 'No protection',
   'device-too-big': 'Protective device too big',
   'sources-add-up': 'Sources add up',
+  'thin-return': 'Return too thin',
   'near-source': 'Ahead of the first device, within the allowed length',
   protected: 'Protected',
 } as const
@@ -67,7 +81,7 @@ export function verdictWords(run: RunAnswer, design: Design): string {
 /** "F3 100 A": the devices that protect a run from either end, strongest first; empty where none does. */
 export function guardWords(run: RunAnswer, design: Design): string {
   const seen = new Map<string, number>()
-  for (const end of [run.from, run.to]) {
+  for (const end of [run.from, run.to, ...(run.sustained ? [run.sustained] : [])]) {
     if (!('value' in end)) continue
     for (const g of end.value.guards) {
       if (g.is !== 'device') continue
@@ -100,7 +114,9 @@ export function shareWords(share: MeterShare): string {
   if (share.to - share.from > 1e-6) return `between ${percent(share.from)} and ${percent(share.to)} of it`
   if (Math.abs(share.from - 1) < 1e-6) return 'all of it'
   if (Math.abs(share.from) < 1e-6) return 'nothing of it'
-  return share.from < 0 ? `${percent(-share.from)} of it, the wrong way round` : `${percent(share.from)} of it`
+  return share.from < 0
+    ? `${percent(-share.from)} of it, the wrong way round`
+    : `${percent(share.from)} of it`
 }
 
 /** The largest error of a shunt's reading, in amps and in watts at the nominal voltage, with who causes it. */

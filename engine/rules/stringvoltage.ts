@@ -1,0 +1,84 @@
+import { type Prepared, prepare } from '../calc/prepare'
+import type { Part } from '../model/design'
+import { coldFactor } from '../tables/coldvoltage'
+import type { Celsius, Volts } from '../units'
+import { numberOf } from './ratings'
+import { type Case, found, type Rule } from './rule'
+
+/** V1: the cold open-circuit voltage of a string is more than its controller takes: the input is destroyed. */
+export const stringVoltage: Rule = {
+  id: 'V1',
+  looksFor: 'PV strings whose cold open-circuit voltage is too high for the controller',
+  check: (c) => {
+    const p = prepare(c.border.form)
+    const arrays = arraysOf(c, p)
+    if (arrays.length === 0) return []
+    return c.design.parts.flatMap((part) => {
+      const limit = part.kind === 'solar-controller' ? numberOf(part, 'pvMaxV') : null
+      const input = c.border.devices.get(`${part.id}/input`)
+      if (limit === null || !input) return []
+      const netOf = (terminal: string): number | undefined => {
+        const node = c.border.nodeOf.get(`${part.id}/${terminal}`)
+        const index = node === undefined ? undefined : p.nodeIndex.get(node)
+        return index === undefined ? undefined : p.net[index]
+      }
+      const from = netOf(input.device.negative)
+      const to = netOf(input.device.positive)
+      if (from === undefined || to === undefined) return []
+      const volts = highest(arrays, from, to)
+      if (volts === null || volts <= limit) return []
+      const { coldestC } = c.design.settings
+      return [
+        found(
+          'V1',
+          'danger',
+          'iec-62548',
+          { parts: [part.id] },
+          { controller: part.id, coldest: coldestC },
+          { actual: { value: volts, unit: 'V' }, limit: { value: limit, unit: 'V' } },
+        ),
+      ]
+    })
+  },
+}
+
+interface ArrayEdge {
+  readonly low: number
+  readonly high: number
+  readonly volts: Volts
+}
+
+function arraysOf(c: Case, p: Prepared): ArrayEdge[] {
+  return c.design.parts.flatMap((part) => {
+    const volts = part.kind === 'pv-array' ? coldVoltage(part, c.design.settings.coldestC) : null
+    const d = p.deviceIndex.get(`${part.id}/array`)
+    if (volts === null || d === undefined) return []
+    return [{ low: p.net[p.negative[d]!]!, high: p.net[p.positive[d]!]!, volts }]
+  })
+}
+
+/** Voc·s·(1 + β·(T − 25)), or the general table where the module states no coefficient. null: a figure is missing. */
+export function coldVoltage(part: Part, at: Celsius): Volts | null {
+  const voc = numberOf(part, 'vocV')
+  const series = numberOf(part, 'series')
+  if (voc === null || series === null) return null
+  const perKelvin = numberOf(part, 'vocPerKelvin')
+  const factor = perKelvin === null ? coldFactor(at)?.value : 1 + (perKelvin / 100) * (at - 25)
+  return factor === undefined ? null : voc * series * factor
+}
+
+/** Highest sum of array voltages on a way from one net up to another; each array once. */
+function highest(arrays: readonly ArrayEdge[], from: number, to: number): Volts | null {
+  if (from === to) return 0
+  let best: Volts | null = null
+  arrays.forEach((a, i) => {
+    if (a.low !== from) return
+    const rest = highest(
+      arrays.filter((_, j) => j !== i),
+      a.high,
+      to,
+    )
+    if (rest !== null && (best === null || a.volts + rest > best)) best = a.volts + rest
+  })
+  return best
+}
