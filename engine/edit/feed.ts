@@ -1,4 +1,5 @@
 import type { Design, Part, PartId, TerminalRef } from '../model/design'
+import type { PartDevice } from '../model/kind'
 import { conductorsAt, partById } from '../model/lookup'
 import { netsOf } from './nets'
 
@@ -31,12 +32,13 @@ function fedAt(design: Design, feed: TerminalRef, consumer: TerminalRef): Fed | 
 
 const isConsumer = (design: Design, t: TerminalRef): boolean => consumerAt(design, t) !== undefined
 
-/** The device that takes current at this positive terminal: a load, the input of a converter, an inverter-charger. */
-function consumerAt(design: Design, t: TerminalRef) {
-  return devicesOf(design, t.part).find(
-    (d) => d.positive === t.terminal && (d.role === 'load' || d.role === 'two-way'),
-  )
-}
+/** The consumer with its positive terminal here. */
+const consumerAt = (design: Design, t: TerminalRef): PartDevice | undefined =>
+  consumersIn(design, t.part).find((d) => d.positive === t.terminal)
+
+/** The devices of a part that take current: loads, inputs of converters, inverter-chargers. */
+export const consumersIn = (design: Design, part: PartId): readonly PartDevice[] =>
+  devicesOf(design, part).filter((d) => d.role === 'load' || d.role === 'two-way')
 
 const devicesOf = (design: Design, part: PartId) => netsOf(design).electrical(part)?.devices ?? []
 

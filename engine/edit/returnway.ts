@@ -3,7 +3,7 @@ import type { Design, Part, TerminalRef } from '../model/design'
 import { conductorsAt, partById } from '../model/lookup'
 import { blockBehind } from './block'
 import { isBlock } from './distribution'
-import { charges, type Fed } from './feed'
+import { charges, consumersIn, type Fed } from './feed'
 import { netsOf } from './nets'
 import { freeStud, negativeBars } from './returnbars'
 
@@ -59,7 +59,7 @@ function sharedBar(design: Design, block: Part | null, fed: Fed): ReturnWay | nu
   const votes = new Map<Part, number>()
   for (const part of design.parts) {
     if (charges(design, part) !== fed.charges) continue
-    for (const d of netsOf(design).electrical(part.id)?.devices ?? []) {
+    for (const d of consumersIn(design, part.id)) {
       const feeds = conductorsAt(design, part.id, d.positive)
       if (!feeds.some((c) => blockBehind(design, otherEnd(c, part.id)) === block)) continue
       for (const c of conductorsAt(design, part.id, d.negative)) {

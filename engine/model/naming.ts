@@ -10,21 +10,25 @@ export interface Naming {
   readonly number: () => string
 }
 
-/** One past the highest number in use, so that a name taken off the drawing is not given to something else at once. */
+/**
+ * One past the highest number in use, so that a name taken off the drawing is not given to something else at once.
+ * Conductors and bars share the class letter W of IEC 81346-2 and are counted together: no bar is called as a
+ * conductor is.
+ */
 export function namingFor(design: Design): Naming {
   const partId = counter('p', design.parts, (p) => p.id)
   const conductorId = counter('c', design.conductors, (c) => c.id)
-  const number = counter('W', design.conductors, (c) => c.number)
+  const names = [...design.parts.map((p) => p.designation), ...design.conductors.map((c) => c.number)]
   const letters = new Map<string, () => string>()
   const designation = (letter: string): string => {
     let next = letters.get(letter)
     if (!next) {
-      next = counter(letter, design.parts, (p) => p.designation)
+      next = counter(letter, names, (name) => name)
       letters.set(letter, next)
     }
     return next()
   }
-  return { partId, conductorId, designation, number }
+  return { partId, conductorId, designation, number: () => designation('W') }
 }
 
 /** Next free id: "p12" for a part, "c12" for a conductor. */
