@@ -29,7 +29,8 @@ export async function network(args: readonly string[], out: Out): Promise<number
   }
   const read = readNetwork(text)
   if ('problems' in read) {
-    for (const p of read.problems) out.complain(`${p.path || 'file'}: expected ${p.expected}, found ${p.found}`)
+    for (const p of read.problems)
+      out.complain(`${p.path || 'file'}: expected ${p.expected}, found ${p.found}`)
     return 1
   }
   const json = JSON.stringify(networkReport(read.network), null, 1)

@@ -4,7 +4,7 @@ import { isBattery } from './galvanic'
 import type { Prepared } from './prepare'
 import { deviceCurrents } from './reading'
 import { type Supply, suppliesOf } from './supplies'
-import { nodeCurrents, transfer } from './transfer'
+import { nodeCurrents, potentials } from './transfer'
 
 /** The worst voltage drop of one load: what its terminals lack of what the batteries hold out, out and return. */
 export interface LoadDrop {
@@ -52,11 +52,11 @@ export function loadDrops(
   p: Prepared,
   ohms: Float64Array = p.resistance,
 ): (device: number) => LoadDrop | NoDrop {
-  const t = transfer(p, ohms)
+  const potentialsOf = potentials(p, ohms)
   const bounds = sourcesOff(p)
   const currents = deviceCurrents(p, bounds.min, bounds.max)
   const supplies = suppliesOf(p)
-  const supplyFigures = kept((supply: Supply) => byDevice(p, t.from(supplyTerminals(p, supply))))
+  const supplyFigures = kept((supply: Supply) => byDevice(p, potentialsOf(supplyTerminals(p, supply))))
   const walks = kept((root: number) => walksFrom(p.graph, root))
   return (device) => {
     const from = p.net[p.negative[device]!]!
@@ -64,7 +64,7 @@ export function loadDrops(
     if (from === to) return { device, reason: 'terminals-joined' }
     const ways = supplies(from, to)
     if (ways.supplies.length === 0) return { device, reason: 'no-battery-feeds-it' }
-    const own = byDevice(p, t.from(unitAcross(p, device)))
+    const own = byDevice(p, potentialsOf(unitAcross(p, device)))
     const objective = new Float64Array(own.length)
     let worst: { volts: Volts; supply: Supply; witness: Float64Array } | undefined
     for (const supply of ways.supplies) {
@@ -74,7 +74,7 @@ export function loadDrops(
       if (!worst || value > worst.volts) worst = { volts: value, supply, witness: x }
     }
     const { volts, supply, witness } = worst!
-    const potential = t.from(nodeCurrents(p, witness))
+    const potential = potentialsOf(nodeCurrents(p, witness))
     const parts = legs(p, device, supply).flatMap(([battery, other, sign]) =>
       walkBack(p.graph, walks(battery), other).map((branch) => ({
         branch,

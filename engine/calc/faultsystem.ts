@@ -16,14 +16,14 @@ export interface FaultCase {
 }
 
 /** Copper: 0.00393 a kelvin from 20 °C (published conductor tables; AWG 10 at 65 °C is printed as 3.855 Ω/km). */
-const copper = (celsius: number): number => 1 + 0.00393 * (celsius - 20)
+export const copperFactor = (celsius: number): number => 1 + 0.00393 * (celsius - 20)
 
 /**
  * For breaking capacity: cold copper (−10 °C), battery at its highest charge voltage, sources feeding.
  * 14.6 V and 10.0 V for a 12.8 V pack: published data sheets of lithium iron phosphate packs.
  */
 export const GREATEST: FaultCase = {
-  conductorFactor: copper(-10),
+  conductorFactor: copperFactor(-10),
   contactFactor: 1,
   emfFactor: 14.6 / 12.8,
   internalFactor: 1,
@@ -32,7 +32,7 @@ export const GREATEST: FaultCase = {
 
 /** For clearing: hot copper (70 °C), battery at its cut-off, twice its internal resistance (from memory), no sources. */
 export const LEAST: FaultCase = {
-  conductorFactor: copper(70),
+  conductorFactor: copperFactor(70),
   contactFactor: 1,
   emfFactor: 10 / 12.8,
   internalFactor: 2,

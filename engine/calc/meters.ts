@@ -2,7 +2,6 @@ import type { Volts } from '../units'
 import { chains, type Range } from './chains'
 import { isBattery } from './galvanic'
 import type { Prepared } from './prepare'
-import { deviceCoefficients, type Transfer } from './transfer'
 
 export type MeterRole = 'battery' | 'load'
 
@@ -68,18 +67,18 @@ export interface MeterQuestion {
   readonly members?: ReadonlySet<number>
 }
 
-/** Shares of all devices in one shunt. One solve, then O(devices). */
-export function meter(p: Prepared, t: Transfer, question: MeterQuestion): MeterAnswer {
+/**
+ * Shares of all devices in one shunt. `coefficients`: current of a branch for 1 A that each device delivers, by
+ * device, up to what balances (`EnvelopeResult.coefficients`). O(devices) after that.
+ */
+export function meter(
+  p: Prepared,
+  coefficients: (branch: number) => Float64Array,
+  question: MeterQuestion,
+): MeterAnswer {
   const { shunt } = question
-  const a = p.graph.tail[shunt]!
-  const b = p.graph.head[shunt]!
-  const net = p.net[a]!
-  const ohms = p.resistance[shunt]!
-  const reading = deviceCoefficients(
-    p,
-    net,
-    t.between(a, b).map((v) => v / ohms),
-  )
+  const net = p.net[p.graph.tail[shunt]!]!
+  const reading = coefficients(shunt)
   const made = chains(p, reading)
   const found = p.form.devices.flatMap((_, device) => {
     if (isBattery(p, device)) return []

@@ -5,21 +5,19 @@ import type { Answer, MeterShare, NotChecked, ReadingError, ShuntAnswer } from '
 import { type MeterRole, meter } from './meters'
 import { deviceCurrents, type ReadingError as Misreading, readingErrors } from './reading'
 import { assumedIn, type Solved } from './solved'
-import { transfer } from './transfer'
 
 /** Truth of every shunt, with every contact closed (of a changeover, its first position). */
 export function shuntsOf(design: Design, s: Solved): Map<PartId, ShuntAnswer> {
   const answers = new Map<PartId, ShuntAnswer>()
   const shunts = s.border.form.branches.filter((b) => b.kind === 'shunt')
   if (shunts.length === 0) return answers
-  const t = transfer(s.p)
   const currents = deviceCurrents(s.p)
   for (const branch of shunts) {
     const ref = s.border.branches.get(branch.id)
     if (!ref) continue
     const role = roleOf(design, ref.part)
     const e = s.p.branchIndex.get(branch.id)!
-    const m = meter(s.p, t, { shunt: e, role })
+    const m = meter(s.p, s.envelope.coefficients, { shunt: e, role })
     const gap = gapOf(s, e)
     const errors = readingErrors(currents, m)
     answers.set(ref.part, {

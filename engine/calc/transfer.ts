@@ -2,18 +2,14 @@ import { analyse, factorise, solve } from '../math/sparse'
 import type { Prepared } from './prepare'
 
 /**
- * Potentials in the nets from currents put in at their nodes: one factor of the whole network, each net held at
- * its first node. Only differences inside a net mean anything.
+ * Potentials of the nodes, V, from currents put into them, A: one factor of the whole network, each net held at its
+ * first node, where what is over is taken out. Only differences inside a net mean anything. One solve a call.
+ * `ohms`: resistance of each branch where it is not the form's own (conductors at another temperature).
  */
-export interface Transfer {
-  /** V by node for 1 A put in at `into` and taken out at `outOf`, which lie in one net. One solve. */
-  between(into: number, outOf: number): Float64Array
-  /** V by node for given currents into the nodes, A; what is over in a net is taken out at its held node. One solve. */
-  from(amps: Float64Array): Float64Array
-}
-
-/** `ohms`: resistance of each branch where it is not the form's own (conductors at another temperature). */
-export function transfer(p: Prepared, ohms: Float64Array = p.resistance): Transfer {
+export function potentials(
+  p: Prepared,
+  ohms: Float64Array = p.resistance,
+): (amps: Float64Array) => Float64Array {
   const n = p.graph.vertexCount
   const held = new Uint8Array(n)
   const seen = new Uint8Array(p.netCount)
@@ -26,15 +22,7 @@ export function transfer(p: Prepared, ohms: Float64Array = p.resistance): Transf
     analyse(n, p.graph.tail, p.graph.head, held),
     ohms.map((r) => 1 / r),
   )
-  return {
-    between(into, outOf) {
-      const push = new Float64Array(n)
-      push[into]! += 1
-      push[outOf]! -= 1
-      return solve(factor, push)
-    },
-    from: (amps) => solve(factor, amps),
-  }
+  return (amps) => solve(factor, amps)
 }
 
 /** Currents into the nodes, A, from device currents. */

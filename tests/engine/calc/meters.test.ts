@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { envelopes } from '../../../engine/calc/envelope'
 import { type MeterRole, meter } from '../../../engine/calc/meters'
 import { prepare } from '../../../engine/calc/prepare'
 import { deviceCurrents, readingErrors } from '../../../engine/calc/reading'
-import { transfer } from '../../../engine/calc/transfer'
 import { keepLp } from '../../reference/highs'
 import { wholeNetwork } from '../../reference/kirchhoff'
 import { Sketch, scrambled } from '../../reference/sketch'
@@ -23,7 +23,7 @@ function look(sketch: Sketch, role?: MeterRole) {
   const form = sketch.form()
   const p = prepare(form)
   const shunt = p.branchIndex.get('shunt')!
-  const m = meter(p, transfer(p), role ? { shunt, role } : { shunt })
+  const m = meter(p, envelopes(p).coefficients, role ? { shunt, role } : { shunt })
   const errors = readingErrors(deviceCurrents(p), m)
   const share = (id: string) => m.shares.find((s) => s.device === p.deviceIndex.get(id))!
   const names = (causes: readonly { device: number }[]) => causes.map((c) => form.devices[c.device]!.id)
@@ -190,7 +190,7 @@ describe('reading error against HiGHS', () => {
       const form = scrambled(seed)
       const p = prepare(form)
       const shunt = p.branchIndex.get('shunt')!
-      const m = meter(p, transfer(p), { shunt, role: seed % 2 === 0 ? 'load' : 'battery' })
+      const m = meter(p, envelopes(p).coefficients, { shunt, role: seed % 2 === 0 ? 'load' : 'battery' })
       const errors = readingErrors(deviceCurrents(p), m)
       const lp = wholeNetwork(form)
       const objective = new Float64Array(lp.bounds.length)
