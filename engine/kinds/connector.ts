@@ -50,10 +50,9 @@ export const connector = defineKind({
       const y = PITCH * (n - 0.5)
       return [
         line([0, y, 3.75, y]),
-        rect(3.75, y - 0.5, 3, 1, { fill: 'ink', pen: 'thin' }),
-        arc(7.25, y, 1.5, 90, 270),
-        line([7.25 - 1.5 + 1.5, y - 1.5, 8.5, y - 1.5]),
-        line([5.75, y, W, y]),
+        rect(3.75, y - 0.5, 3.25, 1, { fill: 'ink', pen: 'thin' }),
+        arc(6.75, y, 1.75, -90, 90),
+        line([8.5, y, W, y]),
       ]
     }),
   }),

@@ -83,9 +83,10 @@ export const loadModel = (amps: Amps | null): Electrical => ({
 export const LOAD_W = 15
 export const LOAD_H = 12.5
 
-/** Middle of the drawing of a load; the leads reach it from above and below at 3.75 mm. */
+/** Middle of the drawing of a load, and half its height: the leads reach it from above and below. */
 export const LOAD_X = 10
 export const LOAD_Y = 6.25
+export const LOAD_R = 3
 
 export const loadTerminals = (): readonly Terminal[] => twoPoles('left', 0, 2.5, 10, 'in')
 
@@ -94,8 +95,8 @@ export const loadSymbol = (marks: readonly Mark[]): SymbolDrawing => ({
   w: LOAD_W,
   h: LOAD_H,
   marks: [
-    line([0, 2.5, LOAD_X, 2.5]),
-    line([0, 10, LOAD_X, 10]),
+    line([0, 2.5, LOAD_X, 2.5, LOAD_X, LOAD_Y - LOAD_R]),
+    line([0, 10, LOAD_X, 10, LOAD_X, LOAD_Y + LOAD_R]),
     text(1.25, 2, '+', { anchor: 'middle' }),
     text(1.25, 9.5, '−', { anchor: 'middle' }),
     ...marks,

@@ -35,7 +35,9 @@ export const dataExpander = defineKind({
     marks: [
       line([0, 2.5, 2.5, 2.5], { ink: 'data' }),
       ...portMarks(portsOf(v.ports)),
-      ...portsOf(v.ports).map((_, i) => line([2.5, 2.5, 6, 2.5, 12.5, portY(i)], { ink: 'data' })),
+      line([2.5, 2.5, 7.5, 2.5], { ink: 'data' }),
+      line([7.5, 2.5, 7.5, portY(portsOf(v.ports).length - 1)], { ink: 'data' }),
+      ...portsOf(v.ports).map((_, i) => line([7.5, portY(i), 13, portY(i)], { ink: 'data' })),
     ],
   }),
   caption: (v) => captions(`${counted(v.ports, ports)} data ports`),

@@ -92,16 +92,28 @@ export const text = (x: Millimetres, y: Millimetres, words: string, more: TextMo
 export const letter = (x: Millimetres, y: Millimetres, words: string, height = LETTER): TextMark =>
   text(x, y + height / 2, words, { anchor: 'middle', height })
 
-/** Mean advance of a character as a part of the height of a capital, on the wide side for a text typeface. */
-const ADVANCE = 0.84
+/** Advances of characters as parts of the height of a capital, on the wide side for a text typeface. */
+const ADVANCES: readonly (readonly [RegExp, number])[] = [
+  [/[ .,:;'|!ijl]/, 0.42],
+  [/[-Irtf()/]/, 0.58],
+  [/[mwMW%…]/, 1.35],
+  [/[A-Z]/, 0.96],
+]
+const OTHER_ADVANCE = 0.86
+
+const advance = (c: string): number => ADVANCES.find(([some]) => some.test(c))?.[1] ?? OTHER_ADVANCE
 
 /** Width that a text takes, estimated on the wide side. */
-export const textWidth = (words: string, height: Millimetres = LETTER): Millimetres =>
-  words.length * ADVANCE * height
+export function textWidth(words: string, height: Millimetres = LETTER): Millimetres {
+  let width = 0
+  for (const c of words) width += advance(c)
+  return width * height
+}
 
 /** Text cut to a width, with an ellipsis where something was cut. */
 export function cutTo(width: Millimetres, words: string, height: Millimetres = LETTER): string {
   if (textWidth(words, height) <= width) return words
-  const room = Math.max(0, Math.floor(width / (ADVANCE * height)) - 1)
-  return room === 0 ? '' : `${words.slice(0, room).trimEnd()}…`
+  const letters = [...words]
+  while (letters.length > 0 && textWidth(`${letters.join('')}…`, height) > width) letters.pop()
+  return letters.length === 0 ? '' : `${letters.join('').trimEnd()}…`
 }

@@ -1,5 +1,5 @@
 import { defineKind } from '../model/kind'
-import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
 import { circle, outline } from './draw'
 
 /** One blade of three, from the hub outwards, turned by an angle in degrees. */
@@ -7,10 +7,10 @@ const blade = (degrees: number) => {
   const a = (degrees * Math.PI) / 180
   const points = [
     [0.4, 0],
-    [1.4, 1.1],
-    [2.4, 1.3],
-    [3, 0.6],
-    [2.6, 0],
+    [1.1, 0.9],
+    [1.9, 1.05],
+    [2.4, 0.5],
+    [2.1, 0],
   ] as const
   return outline(
     points.flatMap(([x, y]) => [
@@ -22,9 +22,9 @@ const blade = (degrees: number) => {
 
 export const fan = defineKind({
   ...loadParts([
-    circle(LOAD_X, LOAD_Y, 3.75, { fill: 'paper' }),
+    circle(LOAD_X, LOAD_Y, LOAD_R, { fill: 'paper' }),
     ...[-90, 30, 150].map(blade),
-    circle(LOAD_X, LOAD_Y, 0.5, { fill: 'ink', pen: 'thin' }),
+    circle(LOAD_X, LOAD_Y, 0.4, { fill: 'ink', pen: 'thin' }),
   ]),
   key: 'fan',
   title: 'Fan',

@@ -1,5 +1,5 @@
 import { defineKind } from '../model/kind'
-import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
 import { line, rect } from './draw'
 
 /** A snow crystal of three strokes, each with a small barb at both ends. */
@@ -9,13 +9,16 @@ const crystal = [30, 90, 150].flatMap((degrees) => {
     return [LOAD_X + r * Math.cos(a), LOAD_Y + r * Math.sin(a)]
   }
   return [
-    line([...at(2.8, 0), ...at(-2.8, 0)]),
-    ...[1, -1].map((s) => line([...at(2.6 * s, 17), ...at(1.7 * s, 0), ...at(2.6 * s, -17)])),
+    line([...at(2.4, 0), ...at(-2.4, 0)]),
+    ...[1, -1].map((s) => line([...at(2.2 * s, 18), ...at(1.3 * s, 0), ...at(2.2 * s, -18)])),
   ]
 })
 
 export const fridge = defineKind({
-  ...loadParts([rect(LOAD_X - 3.75, LOAD_Y - 3.75, 7.5, 7.5, { fill: 'paper' }), ...crystal]),
+  ...loadParts([
+    rect(LOAD_X - LOAD_R, LOAD_Y - LOAD_R, 2 * LOAD_R, 2 * LOAD_R, { fill: 'paper' }),
+    ...crystal,
+  ]),
   key: 'fridge',
   title: 'Fridge',
   letter: 'E',

@@ -1,5 +1,6 @@
 import type { ChoiceField, NumberField } from '../model/fields'
 import type { KindOf } from '../model/kind'
+import type { Mark } from '../model/marks'
 import type { Amps, Volts } from '../units'
 import { captions, figure, known } from './caption'
 import { line, rect } from './draw'
@@ -56,8 +57,8 @@ interface FuseFields {
   readonly breakingKA: NumberField
 }
 
-/** Terminals, branch, symbol and captions of a fuse in a line. */
-export const fuseParts = (stud: string) =>
+/** Terminals, branch, symbol and captions of a fuse in a line; `more` marks its form. */
+export const fuseParts = (stud: string, more: readonly Mark[] = []) =>
   ({
     group: 'protection',
     letter: 'F',
@@ -72,7 +73,7 @@ export const fuseParts = (stud: string) =>
     symbol: () => ({
       w: W,
       h: H,
-      marks: [line([0, H / 2, W, H / 2]), rect(3.75, 1.25, 7.5, 2.5)],
+      marks: [line([0, H / 2, W, H / 2]), rect(3.75, 1.25, 7.5, 2.5), ...more],
     }),
     caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.voltageV, 'V'), known(v.breakingKA, 'kA')]),
   }) satisfies Partial<KindOf<FuseFields>>

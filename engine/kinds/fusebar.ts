@@ -7,7 +7,12 @@ import { blockModel, blockSymbol, blockTerminals, waysField } from './ways'
 
 const feeds = count('Feed studs', 'Studs of the bar itself, for feeds and links to further bars.', 2, 1, 8)
 
-const layout = (value: number | null) => ({ feeds: counted(value, feeds), feedStud: 'M10', wayStud: 'M8' })
+const layout = (value: number | null) => ({
+  feeds: counted(value, feeds),
+  feedStud: 'M10',
+  wayStud: 'M8',
+  bolted: true,
+})
 
 export const fuseBar = defineKind({
   key: 'fuse-bar',

@@ -4,7 +4,7 @@ import { choice, flag, number } from './field'
 import { breakingFields } from './fuse'
 import { blockModel, blockSymbol, blockTerminals, waysField } from './ways'
 
-const layout = { feeds: 1, feedStud: 'M5', wayStud: 'M4' }
+const layout = { feeds: 1, feedStud: 'M5', wayStud: 'M4', bolted: false }
 
 export const fuseBlock = defineKind({
   key: 'fuse-block',

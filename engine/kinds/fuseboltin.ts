@@ -1,4 +1,5 @@
 import { defineKind } from '../model/kind'
+import { circle } from './draw'
 import { fuseFields, fuseParts } from './fuse'
 
 /** Ratings of ISO 8820-5 strips; from memory. */
@@ -13,7 +14,7 @@ export const STRIP_CLASSES = {
 } as const
 
 export const fuseBoltIn = defineKind({
-  ...fuseParts('M8'),
+  ...fuseParts('M8', [circle(2.5, 2.5, 0.6, { fill: 'paper' }), circle(12.5, 2.5, 0.6, { fill: 'paper' })]),
   key: 'fuse-bolt-in',
   title: 'Bolt-in fuse',
   about: 'A fuse strip between two studs, for high currents near the batteries.',

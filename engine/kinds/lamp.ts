@@ -1,12 +1,12 @@
 import { defineKind } from '../model/kind'
-import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
 import { circle, line } from './draw'
 
-const D = 3.75 * Math.SQRT1_2
+const D = LOAD_R * Math.SQRT1_2
 
 export const lamp = defineKind({
   ...loadParts([
-    circle(LOAD_X, LOAD_Y, 3.75, { fill: 'paper' }),
+    circle(LOAD_X, LOAD_Y, LOAD_R, { fill: 'paper' }),
     line([LOAD_X - D, LOAD_Y - D, LOAD_X + D, LOAD_Y + D]),
     line([LOAD_X - D, LOAD_Y + D, LOAD_X + D, LOAD_Y - D]),
   ]),

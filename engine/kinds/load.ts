@@ -1,9 +1,12 @@
 import { defineKind } from '../model/kind'
-import { loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
 import { arrow, rect } from './draw'
 
 export const load = defineKind({
-  ...loadParts([rect(7.5, 2.5, 5, 7.5, { fill: 'paper' }), ...arrow(10, 4, 10, 8.5)]),
+  ...loadParts([
+    rect(LOAD_X - 2.5, LOAD_Y - LOAD_R, 5, 2 * LOAD_R, { fill: 'paper' }),
+    ...arrow(LOAD_X, LOAD_Y - 2, LOAD_X, LOAD_Y + 2),
+  ]),
   key: 'load',
   title: 'Load',
   letter: 'E',

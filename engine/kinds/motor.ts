@@ -1,13 +1,13 @@
 import { defineKind } from '../model/kind'
-import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
 import { circle, letter } from './draw'
 import { directSign } from './sign'
 
 export const motor = defineKind({
   ...loadParts([
-    circle(LOAD_X, LOAD_Y, 3.75, { fill: 'paper' }),
-    letter(LOAD_X, LOAD_Y - 0.75, 'M', 2.5),
-    ...directSign(LOAD_X, LOAD_Y + 2),
+    circle(LOAD_X, LOAD_Y, LOAD_R, { fill: 'paper' }),
+    letter(LOAD_X, LOAD_Y - 0.7, 'M'),
+    ...directSign(LOAD_X, LOAD_Y + 1.4),
   ]),
   key: 'motor',
   title: 'Motor',

@@ -1,17 +1,17 @@
 import { defineKind } from '../model/kind'
-import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
 import { circle, letter, outline } from './draw'
 
-const D = 3.75 * Math.SQRT1_2
+const D = LOAD_R * Math.SQRT1_2
 
 export const pump = defineKind({
   ...loadParts([
-    circle(LOAD_X, LOAD_Y, 3.75, { fill: 'paper' }),
-    outline([LOAD_X + D, LOAD_Y - D, LOAD_X + 3.75, LOAD_Y, LOAD_X + D, LOAD_Y + D], {
+    circle(LOAD_X, LOAD_Y, LOAD_R, { fill: 'paper' }),
+    outline([LOAD_X + D, LOAD_Y - D, LOAD_X + LOAD_R, LOAD_Y, LOAD_X + D, LOAD_Y + D], {
       fill: 'ink',
       pen: 'thin',
     }),
-    letter(LOAD_X - 0.75, LOAD_Y, 'M', 2.5),
+    letter(LOAD_X - 0.7, LOAD_Y, 'M'),
   ]),
   key: 'pump',
   title: 'Pump',

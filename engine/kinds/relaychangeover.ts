@@ -8,7 +8,7 @@ import { pivot } from './sign'
 import { terminal } from './terminal'
 
 const W = 17.5
-const H = 17.5
+const H = 20
 
 export const relayChangeover = defineKind({
   key: 'relay-changeover',
@@ -29,10 +29,10 @@ export const relayChangeover = defineKind({
     ...coilFields,
   },
   terminals: () => [
-    terminal('left', 0, 5, '30', 'contact, common', 'any', { mark: '30', use: 'in' }),
-    terminal('right', W, 2.5, '87a', 'contact, break', 'any', { mark: '87a', use: 'out' }),
-    terminal('right', W, 7.5, '87', 'contact, make', 'any', { mark: '87', use: 'out' }),
-    ...coilTerminals(W, 15),
+    terminal('left', 0, 7.5, '30', 'contact, common', 'any', { mark: '30', use: 'in' }),
+    terminal('right', W, 5, '87a', 'contact, break', 'any', { mark: '87a', use: 'out' }),
+    terminal('right', W, 10, '87', 'contact, make', 'any', { mark: '87', use: 'out' }),
+    ...coilTerminals(W, 17.5),
   ],
   electrical: (v) => ({
     merges: [],
@@ -54,15 +54,15 @@ export const relayChangeover = defineKind({
     w: W,
     h: H,
     marks: [
-      line([0, 5, 5, 5]),
-      pivot(5, 5),
-      line([5, 5, 11.9, 2.9], { pen: 'strong' }),
-      line([11.25, 4, 11.25, 2.5, W, 2.5]),
-      line([11.25, 6, 11.25, 7.5, W, 7.5]),
-      text(0.4, 4.4, '30'),
-      text(W - 0.4, 2.1, '87a', { anchor: 'end' }),
-      text(W - 0.4, 6.9, '87', { anchor: 'end' }),
-      ...coilMarks(W, 15, 4),
+      line([0, 7.5, 5, 7.5]),
+      pivot(5, 7.5),
+      line([5, 7.5, 12, 6.1], { pen: 'strong' }),
+      line([11.25, 6.25, 11.25, 5, W, 5]),
+      line([11.25, 8.75, 11.25, 10, W, 10]),
+      text(0.4, 6.9, '30'),
+      text(W - 0.4, 4.4, '87a', { anchor: 'end' }),
+      text(W - 0.4, 9.4, '87', { anchor: 'end' }),
+      ...coilMarks(W, 17.5, 6.8),
     ],
   }),
   caption: (v) => captions(`${figure(v.ratingA, 'A')} / ${figure(v.breakRatingA, 'A')}`),

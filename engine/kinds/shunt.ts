@@ -1,7 +1,7 @@
 import type { ValuesOf } from '../model/fields'
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
-import { circle, line, rect, text } from './draw'
+import { circle, letter, line, rect, text } from './draw'
 import { choice, number, result } from './field'
 import { terminal } from './terminal'
 
@@ -78,7 +78,8 @@ export const shunt = defineKind({
       line([0, Y, W, Y], { pen: 'strong' }),
       rect(6.25, Y - 1.5, 12.5, 3, { pen: 'strong', fill: 'paper' }),
       ...[7.5, 17.5].flatMap((x) => [line([x, Y + 1.5, x, H]), circle(x, Y + 1.5, 0.5, { fill: 'paper' })]),
-      line([12.5, 9, 12.5, H]),
+      line([12.5, 10.25, 12.5, H]),
+      letter(12.5, 9, 'V'),
       line([12.5, 0, 12.5, Y - 1.5], { ink: 'data' }),
       text(0.4, Y - 0.9, 'BAT'),
       text(W - 0.4, Y - 0.9, farSide(v.role).mark, { anchor: 'end' }),

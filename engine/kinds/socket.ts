@@ -1,17 +1,24 @@
 import { defineKind } from '../model/kind'
-import { LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
-import { arc, line } from './draw'
+import { loadFields, loadParts } from './consumer'
+import { arc, line, text } from './draw'
 
 export const socket = defineKind({
-  ...loadParts([
-    line([LOAD_X, 2.5, LOAD_X, 3.75]),
-    line([LOAD_X, 10, LOAD_X, 8.75]),
-    arc(LOAD_X, LOAD_Y, 2.5, 0, 0),
-  ]),
+  ...loadParts([]),
   key: 'socket',
   title: 'Socket outlet',
   letter: 'X',
   about: 'An outlet for what is plugged in; its figure is what may be drawn from it at most.',
   words: ['outlet', 'USB', 'plug', 'accessory', 'power point'],
   fields: loadFields({ continuous: false }),
+  // Two female contacts that open towards the plug, linked as one outlet.
+  symbol: () => ({
+    w: 15,
+    h: 12.5,
+    marks: [
+      ...[2.5, 10].flatMap((y) => [line([0, y, 9, y]), arc(11, y, 2, 90, 270)]),
+      line([9, 2.5, 9, 10], { pen: 'thin', dash: true }),
+      text(1.25, 2, '+', { anchor: 'middle' }),
+      text(1.25, 9.5, '−', { anchor: 'middle' }),
+    ],
+  }),
 })

@@ -1,7 +1,7 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
-import { loadModel, loadSymbol, loadTerminals } from './consumer'
-import { letter, rect } from './draw'
+import { LOAD_R, LOAD_X, LOAD_Y, loadModel, loadSymbol, loadTerminals } from './consumer'
+import { rect } from './draw'
 import { number } from './field'
 
 export const spareWay = defineKind({
@@ -18,7 +18,6 @@ export const spareWay = defineKind({
   },
   terminals: loadTerminals,
   electrical: (v) => loadModel(v.currentA),
-  symbol: () =>
-    loadSymbol([rect(6.25, 2.5, 7.5, 7.5, { dash: true, fill: 'paper' }), letter(10, 6.25, '?', 2.5)]),
+  symbol: () => loadSymbol([rect(LOAD_X - LOAD_R, LOAD_Y - LOAD_R, 2 * LOAD_R, 2 * LOAD_R, { dash: true })]),
   caption: (v) => captions(['spare', figure(v.currentA, 'A')]),
 })

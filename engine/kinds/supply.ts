@@ -8,9 +8,10 @@ import { twoPoles } from './terminal'
 const W = 15
 const H = 12.5
 
-/** Middle of the drawing of a source. */
+/** Middle of the drawing of a source, and half its height. */
 export const SUPPLY_X = 5
 export const SUPPLY_Y = 6.25
+export const SUPPLY_R = 3
 
 export const supplyTerminals = (stud: string): readonly Terminal[] =>
   twoPoles('right', W, 2.5, 10, 'out', { stud })
@@ -19,8 +20,8 @@ export const supplySymbol = (marks: readonly Mark[]): SymbolDrawing => ({
   w: W,
   h: H,
   marks: [
-    line([SUPPLY_X, 2.5, W, 2.5]),
-    line([SUPPLY_X, 10, W, 10]),
+    line([W, 2.5, SUPPLY_X, 2.5, SUPPLY_X, SUPPLY_Y - SUPPLY_R]),
+    line([W, 10, SUPPLY_X, 10, SUPPLY_X, SUPPLY_Y + SUPPLY_R]),
     text(13.75, 2, '+', { anchor: 'middle' }),
     text(13.75, 9.5, '−', { anchor: 'middle' }),
     ...marks,

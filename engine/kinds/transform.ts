@@ -2,7 +2,6 @@ import type { Turn } from '../model/design'
 import type { Side } from '../model/kind'
 import type { Mark, TextMark, XY } from '../model/marks'
 import type { Millimetres } from '../units'
-import { textWidth } from './draw'
 
 /** How a symbol stands: mirrored left to right in its own box first, then turned clockwise. */
 export interface Stance {
@@ -49,26 +48,26 @@ export function turnMark(mark: Mark, s: Stance): Mark {
   }
 }
 
-/** Words up to this long, such as terminal marks, stay upright in every stance; longer ones read along the symbol. */
-const SHORT: Millimetres = 5
-
-/** Text keeps the middle of its place and its upright reading; long text of a symbol on its side reads upwards. */
+/**
+ * Text centred on its place stays upright in every stance. Text with an end at its place reads along the symbol,
+ * upwards where the symbol stands on its side, and keeps that end where it is.
+ */
 function turnText(mark: TextMark, s: Stance): Mark {
-  const width = textWidth(mark.text, mark.height)
+  const [x, y] = turnPoint([mark.at[0], mark.at[1] - mark.height / 2], s)
   const anchor = mark.anchor ?? 'start'
-  const shift = anchor === 'start' ? width / 2 : anchor === 'end' ? -width / 2 : 0
-  const middle: XY = [mark.at[0] + shift, mark.at[1] - mark.height / 2]
-  const [x, y] = turnPoint(middle, s)
   const onSide = s.turn === 90 || s.turn === 270
-  if (!onSide) {
-    // An anchor at the outer edge keeps its edge, so that text stays clear of what it stands beside.
-    const swaps = s.mirrored !== (s.turn === 180)
-    const turned = swaps ? SWAPPED[anchor] : anchor
-    const back = turned === 'start' ? -width / 2 : turned === 'end' ? width / 2 : 0
-    return { ...mark, at: [x + back, y + mark.height / 2], anchor: turned }
+  if (anchor === 'middle' || !onSide)
+    return {
+      ...mark,
+      at: [x, y + mark.height / 2],
+      anchor: s.mirrored !== (s.turn === 180) ? SWAPPED[anchor] : anchor,
+    }
+  return {
+    ...mark,
+    at: [x + mark.height / 2, y],
+    anchor: s.mirrored !== (s.turn === 90) ? SWAPPED[anchor] : anchor,
+    turn: 90,
   }
-  if (width <= SHORT) return { ...mark, at: [x, y + mark.height / 2], anchor: 'middle' }
-  return { ...mark, at: [x + mark.height / 2, y], anchor: 'middle', turn: 90 }
 }
 
 const SWAPPED = { start: 'end', end: 'start', middle: 'middle' } as const

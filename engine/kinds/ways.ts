@@ -31,13 +31,17 @@ export interface BlockLayout {
   readonly feeds: number
   readonly feedStud: string
   readonly wayStud: string
+  /** Bolt-in fuses on a flat bar; otherwise fuses that are pushed in. */
+  readonly bolted: boolean
 }
 
-const W = 37.5
+const W = 45
 const PITCH = 5
 const BAR_X = 3.75
+const TEXT_X = 15
 
-const rowY = (row: number): number => PITCH * (row + 0.5)
+/** The text of a row stands above its line, so the first line is a pitch below the top. */
+const rowY = (row: number): number => PITCH * (row + 1)
 const feedKeys = (o: BlockLayout): readonly string[] =>
   Array.from({ length: o.feeds }, (_, i) => (o.feeds === 1 ? 'in' : `in${i + 1}`))
 
@@ -97,29 +101,35 @@ export function blockModel(ways: Ways, returnBar: boolean, o: BlockLayout): Elec
 
 export function blockSymbol(ways: Ways, returnBar: boolean, o: BlockLayout): SymbolDrawing {
   const n = ways.length
-  const h = PITCH * Math.max(o.feeds, returnBar ? 2 * n : n)
+  const h = PITCH * (Math.max(o.feeds, returnBar ? 2 * n : n) + 0.5)
   return {
     w: W,
     h,
     marks: [
       rect(1.25, 0.25, W - 2.5, h - 0.5, { pen: 'thin' }),
-      line([BAR_X, rowY(0), BAR_X, rowY(Math.max(n, o.feeds) - 1)], { pen: 'bar' }),
       ...feedKeys(o).map((_, i) => line([0, rowY(i), BAR_X, rowY(i)])),
-      ...ways.flatMap((way, i) => wayMarks(rowY(i), i + 1, way)),
+      feedBar(Math.max(n, o.feeds), o.bolted),
+      ...ways.flatMap((way, i) => wayMarks(rowY(i), i + 1, way, o.bolted)),
       ...(returnBar ? returnMarks(n) : []),
     ],
   }
 }
 
+const feedBar = (rows: number, bolted: boolean): Mark =>
+  bolted
+    ? rect(BAR_X - 1.25, rowY(0) - 1.5, 2.5, rowY(rows - 1) - rowY(0) + 3, { pen: 'strong', fill: 'tint' })
+    : line([BAR_X, rowY(0), BAR_X, rowY(rows - 1)], { pen: 'bar' })
+
 /** Way number, fuse, rating and label above the lead of the way. */
-function wayMarks(y: number, n: number, way: Ways[number]): readonly Mark[] {
+function wayMarks(y: number, n: number, way: Ways[number], bolted: boolean): readonly Mark[] {
   const rating = way.ratingA === null ? '–' : `${plain(way.ratingA)} A`
-  const labelX = 13.75 + Math.max(textWidth('40 A'), textWidth(rating)) + 1
+  const labelX = TEXT_X + Math.max(textWidth('40 A'), textWidth(rating)) + 1
   return [
     line([BAR_X, y, W, y]),
     rect(7.5, y - 1, 5, 2, { fill: 'paper' }),
-    text(4.6, y - 0.7, `${n}`),
-    text(13.75, y - 0.7, rating, { weight: 'bold' }),
+    ...(bolted ? [circle(BAR_X, y, 0.6, { fill: 'paper' }), circle(13.75, y, 0.6, { fill: 'paper' })] : []),
+    text(5.5, y - 0.7, `${n}`),
+    text(TEXT_X, y - 0.7, rating, { weight: 'bold' }),
     text(labelX, y - 0.7, cutTo(W - 2 - labelX, way.label)),
   ]
 }
@@ -128,7 +138,7 @@ function returnMarks(n: number): readonly Mark[] {
   const x = W - 7.5
   return [
     line([0, rowY(n), x, rowY(n)]),
-    text(13.75, rowY(n) - 0.7, 'return bar'),
+    text(TEXT_X, rowY(n) - 0.7, 'return bar'),
     line([x, rowY(n), x, rowY(2 * n - 1)], { pen: 'bar' }),
     dot(x, rowY(n)),
     ...Array.from({ length: n }, (_, i) => [

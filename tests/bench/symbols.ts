@@ -60,12 +60,13 @@ function partOf(kind: Kind): Part {
   }
 }
 
-const KEBAB = (name: string) => (name === 'viewBox' ? name : name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`))
-const escape = (s: string) => s.replace(/&/g, '&amp;').replace(/</g, '&lt;')
+const KEBAB = (name: string) =>
+  name === 'viewBox' ? name : name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)
+const plainText = (s: string) => s.replace(/&/g, '&amp;').replace(/</g, '&lt;')
 const element = ({ tag, attrs, text }: Shape) =>
   `<${tag} ${Object.entries(attrs)
     .map(([k, v]) => `${KEBAB(k)}="${v}"`)
-    .join(' ')}>${escape(text ?? '')}</${tag}>`
+    .join(' ')}>${plainText(text ?? '')}</${tag}>`
 const paint = (mark: Mark) => element(shapeOf(mark, (ink) => INKS[ink]))
 
 function card(kind: Kind): string {
@@ -78,7 +79,7 @@ function card(kind: Kind): string {
   return `<figure><svg viewBox="${-margin} ${-margin} ${w + 2 * margin} ${h + 2 * margin}" width="${(w + 2 * margin) * PX}" height="${(h + 2 * margin) * PX}">
 <rect width="${w}" height="${h}" fill="none" stroke="#cde" stroke-width="0.1"/>
 ${symbolOf(part).marks.map(paint).join('\n')}${terminals.join('')}</svg>
-<figcaption><b>${part.designation}</b> ${kind.title}<br>${kind.caption(part.values).map(escape).join('<br>')}</figcaption></figure>`
+<figcaption><b>${part.designation}</b> ${kind.title}<br>${kind.caption(part.values).map(plainText).join('<br>')}</figcaption></figure>`
 }
 
 const font = (weight: string, folder: string, n: number) =>
