@@ -41,6 +41,7 @@ export { deviceCurrents, type ReadingErrors, readingErrors } from './calc/readin
 export { networkReport } from './calc/report'
 export type { NetworkReport, NotMade } from './calc/reportshape'
 export { type ReturnsResult, returns } from './calc/returns'
+export { resultsOf } from './calc/resultsof'
 export { addPartEdit } from './edit/addpart'
 export { type Alignment, alignEdit, boundsOf, distributeEdit } from './edit/align'
 export { apply } from './edit/apply'
