@@ -1,0 +1,112 @@
+import type { Millimetres } from '../../units'
+import { channelWidths, snapUp, stackColumns } from './columns'
+import type { Plan } from './graph'
+import type { Place } from './part'
+
+/** Parts laid out together, from 0, 0. */
+export interface Block {
+  readonly w: Millimetres
+  readonly h: Millimetres
+  readonly places: ReadonlyMap<number, Place>
+}
+
+/** Free height below a part: room for its name, designation and rating; loads have theirs beside them. */
+const ROOM_BELOW: Millimetres = 10
+const ROOM_BELOW_LOAD: Millimetres = 2.5
+/** Free width right of a part that has its words beside it. */
+const ROOM_BESIDE: Millimetres = 30
+const ROOM_ABOVE: Millimetres = 7.5
+
+/** Lays columns from left to right. `isFixed`: columns that keep the order they are given in. */
+export function layBlock(
+  plan: Plan,
+  columns: readonly (readonly number[])[],
+  isFixed: (column: number) => boolean = () => false,
+): Block {
+  const isLoad = (i: number): boolean => plan.parts[i]!.column === 'load'
+  const stack = {
+    columns: columns.filter((c) => c.length > 0).map((c) => [...c]),
+    top: new Map<number, Millimetres>(),
+    gap: (i: number) => (isLoad(i) ? ROOM_BELOW_LOAD : ROOM_BELOW),
+  }
+  const kept = columns.flatMap((c, k) => (c.length > 0 ? [isFixed(k)] : []))
+  stackColumns(plan, stack, (c) => kept[c]!)
+  const widths = channelWidths(plan, stack, (c) => (stack.columns[c]!.some(isLoad) ? ROOM_BESIDE : 0))
+
+  const places = new Map<number, Place>()
+  const least = Math.min(...stack.top.values())
+  let x = 0
+  let h = 0
+  stack.columns.forEach((column, c) => {
+    const width = Math.max(...column.map((i) => plan.parts[i]!.w))
+    for (const i of column) {
+      const part = plan.parts[i]!
+      const aside = isLoad(i) ? 0 : Math.floor((width - part.w) / 5) * 2.5
+      const y = stack.top.get(i)! - least + ROOM_ABOVE
+      places.set(i, { x: x + aside, y })
+      h = Math.max(h, y + part.h)
+    }
+    x += width + widths[c]!
+  })
+  return { w: snapUp(x), h: snapUp(h), places }
+}
+
+/** Blocks one below the other, left edges in line. */
+export function below(blocks: readonly Block[], gap: Millimetres): Block {
+  const places = new Map<number, Place>()
+  let [y, w] = [0, 0]
+  for (const b of blocks) {
+    for (const [i, p] of b.places) places.set(i, { x: p.x, y: p.y + y })
+    y += b.h + gap
+    w = Math.max(w, b.w)
+  }
+  return { w, h: Math.max(0, y - gap), places }
+}
+
+/** Blocks one beside the other, tops in line. */
+export function beside(blocks: readonly Block[], gap: Millimetres): Block {
+  const places = new Map<number, Place>()
+  let [x, h] = [0, 0]
+  for (const b of blocks) {
+    for (const [i, p] of b.places) places.set(i, { x: p.x + x, y: p.y })
+    x += b.w + gap
+    h = Math.max(h, b.h)
+  }
+  return { w: Math.max(0, x - gap), h, places }
+}
+
+/** Blocks in rows of at most this width, in their order. */
+export function inRows(blocks: readonly Block[], width: Millimetres, gap: Millimetres): Block {
+  const rows: Block[][] = []
+  let used = Infinity
+  for (const b of blocks) {
+    if (used + gap + b.w > width) {
+      rows.push([])
+      used = -gap
+    }
+    rows.at(-1)!.push(b)
+    used += gap + b.w
+  }
+  return below(
+    rows.map((row) => beside(row, gap)),
+    gap,
+  )
+}
+
+/** Blocks in columns of at most this height, in their order. */
+export function inColumns(blocks: readonly Block[], height: Millimetres, gap: Millimetres): Block {
+  const columns: Block[][] = []
+  let used = Infinity
+  for (const b of blocks) {
+    if (used + gap + b.h > height) {
+      columns.push([])
+      used = -gap
+    }
+    columns.at(-1)!.push(b)
+    used += gap + b.h
+  }
+  return beside(
+    columns.map((column) => below(column, gap)),
+    gap,
+  )
+}

@@ -1,0 +1,135 @@
+import type { Millimetres } from '../../units'
+import { otherEnd, otherY, ownY, type Plan } from './graph'
+
+export const GRID: Millimetres = 2.5
+
+export const snapUp = (mm: Millimetres): Millimetres => Math.ceil(mm / GRID - 1e-9) * GRID
+const snap = (mm: Millimetres): Millimetres => Math.round(mm / GRID) * GRID
+
+/** Columns of parts, left to right, being given their heights. Tops: by part number. */
+export interface Stack {
+  readonly columns: readonly number[][]
+  readonly top: Map<number, Millimetres>
+  /** Free height below each part. */
+  readonly gap: (part: number) => Millimetres
+}
+
+const SWEEPS = 6
+
+/**
+ * Orders the parts of each column and sets their tops: sweeps to the right and back again, each part wanting the
+ * height at which its links run straight, the wishes of a column met together as nearly as their order allows.
+ * Columns named in `isFixed` keep their order. Median sweeps: P. Eades and N. Wormald, 1994.
+ */
+export function stackColumns(plan: Plan, s: Stack, isFixed: (column: number) => boolean): void {
+  const columnOf = new Map<number, number>()
+  s.columns.forEach((column, c) => {
+    for (const i of column) columnOf.set(i, c)
+    settle(plan, s, column, () => null)
+  })
+  for (let sweep = 0; sweep < SWEEPS; sweep++) {
+    const isLast = sweep >= SWEEPS - 2
+    const forth = sweep % 2 === 0
+    const order = s.columns.map((_, c) => c)
+    if (!forth) order.reverse()
+    for (const c of order) {
+      const wish = (i: number): number | null =>
+        wishOf(plan, s, i, (n) => isLast || (forth ? columnOf.get(n)! < c : columnOf.get(n)! > c), columnOf)
+      const column = s.columns[c]!
+      if (!isFixed(c)) {
+        const wishes = new Map(column.map((i) => [i, (wish(i) ?? s.top.get(i)!) + plan.parts[i]!.h / 2]))
+        column.sort((a, b) => wishes.get(a)! - wishes.get(b)! || a - b)
+      }
+      settle(plan, s, column, wish)
+    }
+  }
+}
+
+/** The top at which most of the weight of a part's links, to the columns asked for, runs straight. */
+function wishOf(
+  plan: Plan,
+  s: Stack,
+  part: number,
+  counts: (other: number) => boolean,
+  columnOf: ReadonlyMap<number, number>,
+): number | null {
+  const own = columnOf.get(part)
+  const tops: { at: number; weight: number }[] = []
+  for (const l of plan.at[part]!) {
+    const n = otherEnd(l, part)
+    const column = columnOf.get(n)
+    if (column === undefined || column === own || !counts(n)) continue
+    tops.push({ at: s.top.get(n)! + otherY(l, part) - ownY(l, part), weight: l.weight })
+  }
+  return tops.length === 0 ? null : median(tops)
+}
+
+function median(values: { at: number; weight: number }[]): number {
+  values.sort((a, b) => a.at - b.at)
+  const half = values.reduce((sum, v) => sum + v.weight, 0) / 2
+  let sum = 0
+  for (const v of values) {
+    sum += v.weight
+    if (sum >= half) return v.at
+  }
+  return values.at(-1)!.at
+}
+
+/**
+ * Tops of a column in its order, as near to the wishes as the heights and gaps allow: isotonic regression by
+ * pooling adjacent violators (M. Ayer and others, 1955). Parts without a wish follow those above.
+ */
+function settle(plan: Plan, s: Stack, column: readonly number[], wish: (i: number) => number | null): void {
+  let offset = 0
+  const pools: { sum: number; weight: number; parts: { i: number; offset: number }[] }[] = []
+  for (const i of column) {
+    const wanted = wish(i)
+    const weight = wanted === null ? 0.001 : 1
+    const at = wanted ?? s.top.get(i) ?? offset
+    pools.push({ sum: (at - offset) * weight, weight, parts: [{ i, offset }] })
+    offset += plan.parts[i]!.h + s.gap(i)
+    while (pools.length > 1) {
+      const [a, b] = [pools.at(-2)!, pools.at(-1)!]
+      if (a.sum / a.weight <= b.sum / b.weight) break
+      pools.splice(-2, 2, {
+        sum: a.sum + b.sum,
+        weight: a.weight + b.weight,
+        parts: [...a.parts, ...b.parts],
+      })
+    }
+  }
+  for (const pool of pools)
+    for (const p of pool.parts) s.top.set(p.i, snap(pool.sum / pool.weight) + snapUp(p.offset))
+}
+
+/** Widths of the channels right of each column, for the conductors that turn there. */
+export function channelWidths(plan: Plan, s: Stack, label: (column: number) => Millimetres): Millimetres[] {
+  const columnOf = new Map<number, number>()
+  s.columns.forEach((column, c) => {
+    for (const i of column) columnOf.set(i, c)
+  })
+  const spans: { from: number; to: number }[][] = s.columns.map(() => [])
+  for (const l of plan.links) {
+    const [a, b] = [columnOf.get(l.from), columnOf.get(l.to)]
+    if (a === undefined || b === undefined) continue
+    const y1 = s.top.get(l.from)! + l.fromY
+    const y2 = s.top.get(l.to)! + l.toY
+    if (y1 !== y2) spans[Math.min(a, b)]!.push({ from: Math.min(y1, y2), to: Math.max(y1, y2) })
+  }
+  return s.columns.map((_, c) => snapUp(label(c) + 7.5 + GRID * densest(spans[c]!)))
+}
+
+/** Most spans that stand side by side at one height. */
+function densest(spans: readonly { from: number; to: number }[]): number {
+  const ends = spans.flatMap((s) => [
+    { at: s.from, by: 1 },
+    { at: s.to + GRID / 2, by: -1 },
+  ])
+  ends.sort((a, b) => a.at - b.at || a.by - b.by)
+  let [now, most] = [0, 0]
+  for (const e of ends) {
+    now += e.by
+    most = Math.max(most, now)
+  }
+  return most
+}
