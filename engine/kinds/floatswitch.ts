@@ -36,5 +36,5 @@ export const floatSwitch = defineKind({
       line([4, 11.5, 11, 11.5]),
     ],
   }),
-  caption: (v) => captions(figure(v.ratingA, 'A')),
+  caption: (v) => captions(figure(v.ratingA, 'A'), v.closes === 'rising' ? 'closes full' : 'closes empty'),
 })

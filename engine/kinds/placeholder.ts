@@ -2,7 +2,7 @@ import { defineKind, type Kind, NOTHING } from '../model/kind'
 import { cutTo, letter, line, rect } from './draw'
 import { terminal } from './terminal'
 
-const W = 25
+const W = 30
 const PITCH = 5
 
 /**

@@ -17,6 +17,6 @@ export const temperatureSender = defineKind({
   },
   terminals: (v) => senderTerminals(v.data),
   electrical: () => NOTHING,
-  symbol: (v) => senderSymbol(v.data, [letter(SENDER_X, SENDER_Y, 'ϑ', 3.5)]),
+  symbol: (v) => senderSymbol(v.data, [letter(SENDER_X, SENDER_Y, 't°', 2.5)]),
   caption: (v) => captions(v.of),
 })

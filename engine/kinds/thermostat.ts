@@ -24,15 +24,19 @@ export const thermostat = defineKind({
   },
   terminals: () => inLine(W, Y),
   electrical: (v) => contactModel(v.ratingA),
-  symbol: (v) => ({
+  symbol: () => ({
     w: W,
     h: H,
     marks: [
       ...makeContact(W, Y),
       line([W / 2, 7.5, W / 2, Y - LEVER_MIDDLE], { pen: 'thin', dash: true }),
       rect(W / 2 - 3.75, 7.5, 7.5, 4.5),
-      letter(W / 2, 9.75, v.closes === 'rising' ? 'ϑ>' : 'ϑ<', 2.5),
+      letter(W / 2, 9.75, 't°', 2.5),
     ],
   }),
-  caption: (v) => captions([figure(v.ratingA, 'A'), known(v.atC, '°C')]),
+  caption: (v) =>
+    captions(
+      [figure(v.ratingA, 'A'), known(v.atC, '°C')],
+      v.closes === 'rising' ? 'closes warm' : 'closes cold',
+    ),
 })
