@@ -1,10 +1,10 @@
+import { reduceSeries } from './series'
+
 /**
- * A fill-reducing elimination order by approximate minimum degree on the quotient graph: the vertex with the
- * fewest neighbours goes first, and what its removal joins is kept as one element instead of as edges.
- * Leaves go before everything else, so a tree fills nothing. Vertices with a great many edges (a common
- * negative bar) go last, unexamined. Vertices marked in `fixed` have their edges ignored.
- * Returns new position → vertex. About O(m log n) on wiring; no recursion.
- * Source of the method: Amestoy, Davis and Duff, "An approximate minimum degree ordering algorithm", 1996.
+ * A fill-reducing elimination order: leaves first, so that a tree fills nothing; then vertices in series, each
+ * leaving one edge behind; what is left, the knots of the mesh, by approximate minimum degree. Vertices with a
+ * great many edges among the knots go last. Vertices marked in `fixed` have their edges ignored.
+ * Returns new position → vertex. About O(m) on wiring; no recursion.
  */
 export function eliminationOrder(
   n: number,
@@ -12,7 +12,33 @@ export function eliminationOrder(
   head: Int32Array,
   fixed: Uint8Array,
 ): Int32Array {
-  const neighbours = simpleRows(n, tail, head, fixed)
+  const { order, count, ...left } = reduceSeries(n, tail, head, fixed)
+  if (count === n) return order
+  const done = new Uint8Array(n)
+  for (let k = 0; k < count; k++) done[order[k]!] = 1
+  const knots = new Int32Array(n - count)
+  const place = new Int32Array(n)
+  let next = 0
+  for (let v = 0; v < n; v++) {
+    if (done[v]) continue
+    place[v] = next
+    knots[next++] = v
+  }
+  const placed = (ends: Int32Array): Int32Array => ends.map((v) => place[v]!)
+  const inner = minimumDegree(knots.length, placed(left.tail), placed(left.head))
+  inner.forEach((k, i) => {
+    order[count + i] = knots[k]!
+  })
+  return order
+}
+
+/**
+ * Approximate minimum degree on the quotient graph: the vertex with the fewest neighbours goes first, and what
+ * its removal joins is kept as one element instead of as edges.
+ * Source of the method: Amestoy, Davis and Duff, "An approximate minimum degree ordering algorithm", 1996.
+ */
+function minimumDegree(n: number, tail: Int32Array, head: Int32Array): Int32Array {
+  const neighbours = simpleRows(n, tail, head)
   const manyEdges = Math.max(16, 10 * Math.sqrt(n))
   const order = new Int32Array(n)
   const done = new Uint8Array(n)
@@ -74,13 +100,13 @@ export function eliminationOrder(
   return order
 }
 
-/** Rows without self-loops, doubles and the edges of fixed vertices. */
-function simpleRows(n: number, tail: Int32Array, head: Int32Array, fixed: Uint8Array): number[][] {
+/** Rows without self-loops and doubles. */
+function simpleRows(n: number, tail: Int32Array, head: Int32Array): number[][] {
   const rows: number[][] = Array.from({ length: n }, () => [])
   for (let e = 0; e < tail.length; e++) {
     const u = tail[e]!
     const v = head[e]!
-    if (u === v || fixed[u] || fixed[v]) continue
+    if (u === v) continue
     rows[u]!.push(v)
     rows[v]!.push(u)
   }
