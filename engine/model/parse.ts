@@ -1,8 +1,12 @@
+import { jsonFaultAt } from './jsonfault'
 import type { Path, ProblemList } from './problems'
 
 /** Beyond these a text is no file of ours, and reading it would only cost time. */
 const MOST_CHARACTERS = 64_000_000
 const DEEPEST = 64
+
+/** In a longer text the place of a fault is not searched for: nobody mends it by hand. */
+const MOST_SEARCHED = 4_000_000
 
 /** Keys that could reach the prototype of a record when it is copied. */
 const BARRED = ['__proto__', 'constructor', 'prototype']
@@ -22,12 +26,12 @@ export function parse(text: string, problems: ProblemList, what = 'a design file
     return undefined
   }
   try {
-    const data: unknown = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text)
+    const data: unknown = JSON.parse(text)
     return clean(data, [], problems)
-  } catch (error) {
-    const place = placeOf(text, error)
+  } catch {
     if (text.trim() === '') problems.add([], expected, 'an empty file')
-    else problems.add(place === null ? [] : [place], expected, 'text that is not JSON from there on')
+    else if (text.length > MOST_SEARCHED) problems.add([], expected, 'text that is not JSON')
+    else problems.add([placeAt(text, jsonFaultAt(text))], expected, 'text that is not JSON from there on')
     return undefined
   }
 }
@@ -73,13 +77,13 @@ function clean(data: unknown, path: Path, problems: ProblemList): unknown {
   return record
 }
 
-/** "line 12, column 5", from what the parser's message gives: it differs between browsers. Null where it says nothing. */
-function placeOf(text: string, error: unknown): string | null {
-  const message = String(error)
-  const stated = /line (\d+) column (\d+)/.exec(message)
-  if (stated) return `line ${stated[1]}, column ${stated[2]}`
-  const position = /position (\d+)/.exec(message)?.[1] ?? (/end of/i.test(message) ? text.length : null)
-  if (position === null) return null
-  const before = text.slice(0, Number(position)).split('\n')
-  return `line ${before.length}, column ${before[before.length - 1]!.length + 1}`
+/** "line 12, column 5" */
+function placeAt(text: string, position: number): string {
+  let line = 1
+  let start = 0
+  for (let end = text.indexOf('\n'); end >= 0 && end < position; end = text.indexOf('\n', start)) {
+    line += 1
+    start = end + 1
+  }
+  return `line ${line}, column ${position - start + 1}`
 }
