@@ -27,6 +27,7 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
     <div
       className={`part${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}
       data-part={part.id}
+      data-designation={part.designation}
       style={{ width: w * PX, height: h * PX }}
     >
       <svg viewBox={`0 0 ${w} ${h}`} width={w * PX} height={h * PX} aria-hidden>

@@ -5,5 +5,5 @@ import { useOpen } from '../store/open'
 export function Amount({ answer, unit = 'A' }: { answer: Answer<MaybeUnlimited>; unit?: Unit }) {
   const design = useOpen((s) => s.design)
   if ('value' in answer) return <b>{figure(answer.value, unit)}</b>
-  return <span className="not-checked">{whyNot(answer, design)}</span>
+  return <span className="no-answer">{whyNot(answer, design)}</span>
 }

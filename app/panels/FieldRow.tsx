@@ -1,5 +1,5 @@
 import { useId } from 'react'
-import type { Field, Row, Value } from '../../engine'
+import { type Field, figure, type Row, type Value } from '../../engine'
 import { CellInput } from './CellInput'
 import { RowsInput } from './RowsInput'
 
@@ -25,6 +25,15 @@ export function FieldRow({ field, value, disabled, onChange }: Props) {
         />
       </div>
     )
+  if (field.role === 'result')
+    return (
+      <div className="field">
+        <span className="label" title={field.about}>
+          {field.label}
+        </span>
+        <output className="result">{resultText(field, value)}</output>
+      </div>
+    )
   const missing = field.required && (value === null || value === '')
   return (
     <div className={`field${missing ? ' missing' : ''}`}>
@@ -35,11 +44,17 @@ export function FieldRow({ field, value, disabled, onChange }: Props) {
         id={id}
         field={field}
         value={Array.isArray(value) ? null : (value as Exclude<Value, readonly Row[]>)}
-        disabled={disabled || field.role === 'result'}
+        disabled={disabled}
         onChange={onChange}
       />
       {missing && <span className="missing-note">Not known: some checks are not made</span>}
       <span className="about">{field.about}</span>
     </div>
   )
+}
+
+/** Computed from the other fields; a dash while they do not say enough. */
+function resultText(field: Field, value: Value): string {
+  if (typeof value !== 'number') return value === null || value === '' ? '–' : String(value)
+  return figure(value, field.type === 'number' ? field.unit : '')
 }

@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { complete, type Field, kindOf, type Part } from '../../engine'
+import { complete, type Field, kindOf, type Part, resultsOf } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { FieldRow } from './FieldRow'
 import { PartAnswers } from './PartAnswers'
@@ -10,7 +10,11 @@ import { TextInput } from './TextInput'
 export function PartCard({ part }: { part: Part }) {
   const disabled = useOpen((s) => s.hold !== 'writing')
   const kind = kindOf(part.kind)
-  const values = useMemo(() => (kind ? complete(kind.fields, part.values) : {}), [kind, part.values])
+  const design = useOpen((s) => s.design)
+  const values = useMemo(
+    () => (kind ? { ...complete(kind.fields, part.values), ...resultsOf(design, part) } : {}),
+    [kind, part, design],
+  )
   const set = (change: 'designation' | 'name' | 'location') => (text: string) =>
     doEdit(`Change ${change} of ${part.designation}`, { do: 'part', part: part.id, set: { [change]: text } })
   return (

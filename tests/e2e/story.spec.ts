@@ -1,0 +1,114 @@
+import { expect, test } from 'playwright/test'
+import { Table } from './table'
+import { smallVan } from './van'
+
+test('a load is dragged in, joined, found unprotected, and mended', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await expect(table.checks).toContainText('0 dangers')
+
+  await test.step('drag a fridge in and say what it takes', async () => {
+    const [x, y] = await table.middle(table.part('M1'))
+    await table.dragFromShelf('fridge', [x, y + 150])
+    await expect(table.part('E2')).toBeVisible()
+    await table.card.getByLabel('Name').fill('Fridge')
+    const current = table.card.getByLabel('Current', { exact: true })
+    await current.fill('6')
+    await current.press('Enter')
+  })
+
+  await test.step('join it to the battery: one gesture makes feed and return', async () => {
+    await table.join(['G1', '+'], ['E2', '+'])
+    await expect(table.said).toContainText('W9 and W10')
+  })
+
+  await test.step('within a second its worst case is there, and the missing protection', async () => {
+    await expect(table.card.getByRole('heading', { level: 2 })).toContainText('W9')
+    await expect(table.card.getByTestId('forward')).toContainText('6 A', { timeout: 1000 })
+    await expect(table.card).toContainText('No protection')
+    await table.card.getByTestId('forward').getByRole('button', { name: 'why?' }).click()
+    await expect(table.card).toContainText('Fridge takes 6 A')
+    await expect(table.checks).toContainText('1 danger')
+  })
+
+  await test.step('the finding shows its place', async () => {
+    await table.findings.getByRole('button', { name: /Danger:.*W9/ }).click()
+    await expect(table.run('W9')).toHaveClass(/selected/)
+    await expect(table.findings.locator('.finding.shown')).toContainText('P1')
+  })
+
+  await test.step('mend: take it off and join it to a fuse way', async () => {
+    await table.run('W9').waitFor()
+    await page.keyboard.press('Escape')
+    await table.pickRun('W9')
+    await page.keyboard.press('Delete')
+    await expect(table.run('W9')).toHaveCount(0)
+    await expect(table.run('W10')).toHaveCount(0)
+    await table.join(['F2', '3'], ['E2', '+'])
+    await expect(table.said).toContainText('W9 and W10')
+    await table.card.getByLabel('Size').selectOption('1.5mm2')
+    const length = table.card.getByLabel('Length')
+    await length.fill('2,5')
+    await length.press('Enter')
+    await expect(table.card).toContainText('Protected: F2 5 A')
+    await expect(table.checks).toContainText('0 dangers')
+  })
+})
+
+test('every step can be undone and done again, by name', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.pickRun('W5')
+  await page.keyboard.press('Delete')
+  await expect(table.run('W5')).toHaveCount(0)
+  await expect(table.run('W6')).toHaveCount(0)
+  await page.getByRole('button', { name: /^Undo: Delete/ }).click()
+  await expect(table.run('W5')).toHaveCount(1)
+  await page.keyboard.press('Control+y')
+  await expect(table.run('W6')).toHaveCount(0)
+  await page.keyboard.press('Control+z')
+  await expect(table.run('W6')).toHaveCount(1)
+})
+
+test('parts are copied, pasted, duplicated, lined up and deleted', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.part('E1').click({ position: { x: 30, y: 10 } })
+  await page.keyboard.press('Control+c')
+  await page.keyboard.press('Control+v')
+  await expect(table.part('E2')).toBeVisible()
+  await page.keyboard.press('Control+d')
+  await expect(table.part('E3')).toBeVisible()
+  await page.keyboard.press('Control+a')
+  await expect(table.card.getByRole('heading', { level: 2 })).toContainText('9 parts and 8 conductors')
+  await table.card.getByRole('button', { name: 'Left edges' }).click()
+  await page.keyboard.press('Control+z')
+  await page.keyboard.press('Delete')
+  await expect(page.locator('.part')).toHaveCount(0)
+  await expect(page.getByRole('heading', { name: 'An empty sheet' })).toBeVisible()
+})
+
+test('a refused join says why beside the pointer and changes nothing', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.join(['G1', '+'], ['G1', '-'])
+  await expect(table.said).toContainText('short circuit')
+  await expect(page.locator('.said.refused')).toBeVisible()
+  await expect(page.locator('.run')).toHaveCount(8)
+})
+
+test('a part that is dragged takes its conductors along', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  const before = await table.run('W5').locator('.line').getAttribute('d')
+  const [x, y] = await table.middle(table.part('M1'))
+  await page.mouse.move(x, y)
+  await page.mouse.down()
+  await page.mouse.move(x + 60, y + 80, { steps: 6 })
+  const during = await table.run('W5').locator('.line').getAttribute('d')
+  expect(during).not.toBe(before)
+  await page.mouse.up()
+  await expect(page.getByRole('button', { name: 'Undo: Move part' })).toBeVisible()
+  await page.keyboard.press('Control+z')
+  await expect(table.run('W5').locator('.line')).toHaveAttribute('d', before!)
+})
