@@ -1,5 +1,5 @@
 import { defineKind } from '../model/kind'
-import { captions, figure } from './caption'
+import { captions, figure, known } from './caption'
 import { gives } from './device'
 import { circle, letter } from './draw'
 import { flag, number } from './field'
@@ -21,7 +21,7 @@ export const alternator = defineKind({
       required: true,
       standard: [60, 70, 90, 100, 120, 150, 180, 200, 220],
     }),
-    regulatedV: number('Regulated voltage', 'V', 'Voltage that its regulator holds.', { initial: 14.2 }),
+    regulatedV: number('Regulated voltage', 'V', 'Voltage that its regulator holds.'),
     throughCase: flag(
       'Negative through the case',
       'Its negative is its case, bolted to the engine and the frame.',
@@ -42,5 +42,5 @@ export const alternator = defineKind({
       ...directSign(SUPPLY_X, SUPPLY_Y + 1.4),
       ...(v.throughCase ? frameSign(SUPPLY_X + 5, 10) : []),
     ]),
-  caption: (v) => captions([figure(v.ratedA, 'A'), figure(v.regulatedV, 'V')]),
+  caption: (v) => captions([figure(v.ratedA, 'A'), known(v.regulatedV, 'V')]),
 })

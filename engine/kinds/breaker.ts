@@ -1,9 +1,7 @@
 import { defineKind } from '../model/kind'
-import { captions, figure, known } from './caption'
 import { line, rect } from './draw'
 import { choice, number } from './field'
-import { breakingFields } from './fuse'
-import { fuseOhms } from './resistance'
+import { breakingFields, fuseCaption, fuseModel } from './fuse'
 import { makeContact } from './sign'
 import { inLine } from './terminal'
 
@@ -36,13 +34,7 @@ export const breaker = defineKind({
     ...breakingFields({ voltageV: null, breakingKA: null }),
   },
   terminals: () => inLine(W, Y, undefined, { stud: 'M6' }),
-  electrical: (v) => ({
-    merges: [],
-    branches: [
-      { key: 'poles', from: '1', to: '2', ohms: fuseOhms(v.ratingA), kind: 'fuse', ratingA: v.ratingA },
-    ],
-    devices: [],
-  }),
+  electrical: (v) => fuseModel(v.ratingA),
   // Circuit breaker: the fixed contact carries a cross; a small box on the lever for the release.
   symbol: () => ({
     w: W,
@@ -54,5 +46,5 @@ export const breaker = defineKind({
       rect(6.5, 1.9, 2, 2, { fill: 'paper' }),
     ],
   }),
-  caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.voltageV, 'V'), known(v.breakingKA, 'kA')]),
+  caption: fuseCaption,
 })

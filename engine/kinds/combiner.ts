@@ -1,5 +1,5 @@
 import { defineKind } from '../model/kind'
-import { captions, figure } from './caption'
+import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
 import { takes } from './device'
 import { number } from './field'
@@ -17,8 +17,10 @@ export const combiner = defineKind({
       required: true,
       standard: [80, 100, 120, 125, 140, 160, 230, 500],
     }),
-    closesV: number('Closes at', 'V', 'Rising voltage at which it joins the batteries.', { initial: 13.3 }),
-    opensV: number('Opens at', 'V', 'Falling voltage at which it parts them.', { initial: 12.8 }),
+    closesV: number('Closes at', 'V', 'Rising voltage at which it joins the batteries.', {
+      group: 'Thresholds',
+    }),
+    opensV: number('Opens at', 'V', 'Falling voltage at which it parts them.', { group: 'Thresholds' }),
     supplyA: number('Own current', 'A', 'Current of its coil while it is closed.', { initial: 0.1 }),
   },
   terminals: () => sensedTerminals(['first battery', 'second battery']),
@@ -27,5 +29,5 @@ export const combiner = defineKind({
       takes({ key: 'supply', positive: '1', negative: '31', name: 'coil' }, v.supplyA),
     ]),
   symbol: () => sensedSymbol('U>'),
-  caption: (v) => captions(figure(v.ratingA, 'A'), `${figure(v.closesV, 'V')} / ${figure(v.opensV, 'V')}`),
+  caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.closesV, 'V'), known(v.opensV, 'V')]),
 })

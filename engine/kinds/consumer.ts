@@ -10,6 +10,7 @@ import { twoPoles } from './terminal'
 
 /** What the kinds of load share: fields, terminals, electrical model, captions, and the two leads of the symbol. */
 
+/** Usual figures of a kind of load, offered until typed over. Common practice, no source. */
 interface Usual {
   readonly nature?: 'current' | 'power' | 'resistance'
   readonly inrush?: number
@@ -58,13 +59,13 @@ export const loadFields = (usual: Usual = {}) => ({
   }),
   worstA: result('Worst running current', 'A', 'Largest running current over the voltages of the system.'),
 })
-export type LoadValues = ValuesOf<ReturnType<typeof loadFields>>
+type LoadValues = ValuesOf<ReturnType<typeof loadFields>>
 
 /**
  * Largest running current, A; null where neither current nor power is stated. Constant power is dearest at the
  * lowest voltage, a resistance at the highest.
  */
-export function runningAmps(
+function runningAmps(
   v: Pick<LoadValues, 'currentA' | 'powerW' | 'nature'>,
   c: ElectricalContext,
 ): Amps | null {
@@ -80,8 +81,8 @@ export const loadModel = (amps: Amps | null): Electrical => ({
   devices: [takes({ key: 'load', positive: '+', negative: '-' }, amps)],
 })
 
-export const LOAD_W = 15
-export const LOAD_H = 12.5
+const LOAD_W = 15
+const LOAD_H = 12.5
 
 /** Middle of the drawing of a load, and half its height: the leads reach it from above and below. */
 export const LOAD_X = 10
@@ -104,7 +105,7 @@ export const loadSymbol = (marks: readonly Mark[]): SymbolDrawing => ({
 })
 
 /** "5 A", "60 W", or "? A" where neither is known. */
-export const loadCaption = (v: Pick<LoadValues, 'currentA' | 'powerW'>): readonly string[] =>
+const loadCaption = (v: Pick<LoadValues, 'currentA' | 'powerW'>): readonly string[] =>
   captions(known(v.currentA, 'A') || known(v.powerW, 'W') || '? A')
 
 /** Everything of a plain load but its name and its drawing. */

@@ -6,7 +6,7 @@ import { choice } from './field'
 import { terminal } from './terminal'
 
 /** How a part reaches the monitor: a wired port of a hub or expander, by radio, or not at all. */
-export const LINKS = { wired: 'Wired port', wireless: 'Wireless', none: 'None' } as const
+const LINKS = { wired: 'Wired port', wireless: 'Wireless', none: 'None' } as const
 export type Link = keyof typeof LINKS
 
 export const linkField = (initial: Link) =>

@@ -1,5 +1,4 @@
-import type { ChoiceField, NumberField } from '../model/fields'
-import type { KindOf } from '../model/kind'
+import type { Electrical, SymbolDrawing } from '../model/kind'
 import type { Mark } from '../model/marks'
 import type { Amps, Volts } from '../units'
 import { captions, figure, known } from './caption'
@@ -10,7 +9,7 @@ import { inLine } from './terminal'
 
 /** What the kinds of fuse share; each states its classes and ratings. */
 
-export interface FuseClass<K extends string> {
+interface FuseClass<K extends string> {
   readonly classes: Readonly<Record<K, string>>
   readonly usual: NoInfer<K>
   readonly ratings: readonly Amps[]
@@ -49,31 +48,32 @@ export const breakingFields = (f: { voltageV: Volts | null; breakingKA: number |
 const W = 15
 const H = 5
 
-interface FuseFields {
-  readonly [key: string]: NumberField | ChoiceField | ReturnType<typeof flag>
-  readonly ratingA: NumberField
-  readonly class: ChoiceField
-  readonly voltageV: NumberField
-  readonly breakingKA: NumberField
+/** A protective device between terminals 1 and 2. */
+export const fuseModel = (ratingA: Amps | null): Electrical => ({
+  merges: [],
+  branches: [{ key: 'link', from: '1', to: '2', ohms: fuseOhms(ratingA), kind: 'fuse', ratingA }],
+  devices: [],
+})
+
+interface Ratings {
+  readonly ratingA: Amps | null
+  readonly voltageV: Volts | null
+  readonly breakingKA: number | null
 }
 
-/** Terminals, branch, symbol and captions of a fuse in a line; `more` marks its form. */
-export const fuseParts = (stud: string, more: readonly Mark[] = []) =>
-  ({
-    group: 'protection',
-    letter: 'F',
-    terminals: () => inLine(W, H / 2, undefined, { stud }),
-    electrical: (v) => ({
-      merges: [],
-      branches: [
-        { key: 'link', from: '1', to: '2', ohms: fuseOhms(v.ratingA), kind: 'fuse', ratingA: v.ratingA },
-      ],
-      devices: [],
-    }),
-    symbol: () => ({
-      w: W,
-      h: H,
-      marks: [line([0, H / 2, W, H / 2]), rect(3.75, 1.25, 7.5, 2.5), ...more],
-    }),
-    caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.voltageV, 'V'), known(v.breakingKA, 'kA')]),
-  }) satisfies Partial<KindOf<FuseFields>>
+export const fuseCaption = (v: Ratings): readonly string[] =>
+  captions(figure(v.ratingA, 'A'), [known(v.voltageV, 'V'), known(v.breakingKA, 'kA')])
+
+/** Terminals, model, symbol and captions of a fuse in a line; `more` marks its form. */
+export const fuseParts = (stud: string, more: readonly Mark[] = []) => ({
+  group: 'protection' as const,
+  letter: 'F',
+  terminals: () => inLine(W, H / 2, undefined, { stud }),
+  electrical: (v: Ratings) => fuseModel(v.ratingA),
+  symbol: (): SymbolDrawing => ({
+    w: W,
+    h: H,
+    marks: [line([0, H / 2, W, H / 2]), rect(3.75, 1.25, 7.5, 2.5), ...more],
+  }),
+  caption: fuseCaption,
+})

@@ -3,7 +3,8 @@ import { captions, figure } from './caption'
 import { choice, count, counted, number } from './field'
 import { breakingFields } from './fuse'
 import { STRIP_CLASSES, STRIP_RATINGS } from './fuseboltin'
-import { blockModel, blockSymbol, blockTerminals, waysField } from './ways'
+import { blockSymbol } from './wayrows'
+import { blockModel, blockTerminals, waysField } from './ways'
 
 const feeds = count('Feed studs', 'Studs of the bar itself, for feeds and links to further bars.', 2, 1, 8)
 

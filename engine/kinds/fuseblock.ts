@@ -2,7 +2,8 @@ import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { choice, flag, number } from './field'
 import { breakingFields } from './fuse'
-import { blockModel, blockSymbol, blockTerminals, waysField } from './ways'
+import { blockSymbol } from './wayrows'
+import { blockModel, blockTerminals, waysField } from './ways'
 
 const layout = { feeds: 1, feedStud: 'M5', wayStud: 'M4', bolted: false }
 

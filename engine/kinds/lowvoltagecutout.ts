@@ -1,5 +1,5 @@
 import { defineKind } from '../model/kind'
-import { captions, figure } from './caption'
+import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
 import { takes } from './device'
 import { number } from './field'
@@ -17,8 +17,10 @@ export const lowVoltageCutOut = defineKind({
       required: true,
       standard: [20, 40, 65, 100, 160, 200, 220],
     }),
-    opensV: number('Opens at', 'V', 'Falling voltage at which it takes the loads off.', { initial: 11.5 }),
-    closesV: number('Closes at', 'V', 'Rising voltage at which it puts them back.', { initial: 12.8 }),
+    opensV: number('Opens at', 'V', 'Falling voltage at which it takes the loads off.', {
+      group: 'Thresholds',
+    }),
+    closesV: number('Closes at', 'V', 'Rising voltage at which it puts them back.', { group: 'Thresholds' }),
     supplyA: number('Own current', 'A', 'Current of its electronics.', { initial: 0.01 }),
   },
   terminals: () => sensedTerminals(['supply side', 'load side']),
@@ -27,5 +29,5 @@ export const lowVoltageCutOut = defineKind({
       takes({ key: 'supply', positive: '1', negative: '31', name: 'electronics' }, v.supplyA),
     ]),
   symbol: () => sensedSymbol('U<'),
-  caption: (v) => captions(figure(v.ratingA, 'A'), `${figure(v.opensV, 'V')} / ${figure(v.closesV, 'V')}`),
+  caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.opensV, 'V'), known(v.closesV, 'V')]),
 })

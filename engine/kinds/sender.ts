@@ -7,7 +7,7 @@ import { terminal } from './terminal'
 
 /** Senders of tank level, temperature and gas: one lead to an input of the hub, or by radio. */
 
-export const SENDER_LINKS = { wired: 'Wired input', wireless: 'Wireless' } as const
+const SENDER_LINKS = { wired: 'Wired input', wireless: 'Wireless' } as const
 export type SenderLink = keyof typeof SENDER_LINKS
 
 export const senderLink = (initial: SenderLink) =>

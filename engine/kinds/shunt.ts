@@ -1,11 +1,14 @@
 import type { ValuesOf } from '../model/fields'
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
+import { linkField, linkMarks, linkTerminal } from './datalink'
 import { circle, letter, line, rect, text } from './draw'
 import { choice, number, result } from './field'
 import { terminal } from './terminal'
 
-const W = 25
+const W = 30
+const MIDDLE = W / 2
+const TAPS = [10, 20] as const
 const H = 12.5
 const Y = 5
 
@@ -27,6 +30,7 @@ const fields = {
     initial: 50,
     standard: [50, 60, 75, 100],
   }),
+  data: linkField('wired'),
   resistanceMOhm: result('Resistance', 'mΩ', 'Rated output divided by rated current.'),
 }
 
@@ -50,10 +54,10 @@ export const shunt = defineKind({
   terminals: (v) => [
     terminal('left', 0, Y, 'b', 'battery side', 'any', { mark: 'BAT', stud: 'M10' }),
     terminal('right', W, Y, 's', farSide(v.role).name, 'any', { mark: farSide(v.role).mark, stud: 'M10' }),
-    terminal('down', 7.5, H, 'sense-b', 'sense, battery side', 'sense', { takes: 1 }),
-    terminal('down', 17.5, H, 'sense-s', 'sense, far side', 'sense', { takes: 1 }),
-    terminal('down', 12.5, H, 'sense-v', 'voltage sense', 'sense', { mark: 'V', takes: 1 }),
-    terminal('up', 12.5, 0, 'data', 'data', 'data', { takes: 1 }),
+    terminal('down', TAPS[0], H, 'sense-b', 'sense, battery side', 'sense', { takes: 1 }),
+    terminal('down', TAPS[1], H, 'sense-s', 'sense, far side', 'sense', { takes: 1 }),
+    terminal('down', MIDDLE, H, 'sense-v', 'voltage sense', 'sense', { mark: 'V', takes: 1 }),
+    ...linkTerminal(v.data, 'up', MIDDLE, 0),
   ],
   // From the far side to the battery side: the return current of a load counts as positive.
   electrical: (v) => ({
@@ -76,11 +80,11 @@ export const shunt = defineKind({
     h: H,
     marks: [
       line([0, Y, W, Y], { pen: 'strong' }),
-      rect(6.25, Y - 1.5, 12.5, 3, { pen: 'strong', fill: 'paper' }),
-      ...[7.5, 17.5].flatMap((x) => [line([x, Y + 1.5, x, H]), circle(x, Y + 1.5, 0.5, { fill: 'paper' })]),
-      line([12.5, 10.25, 12.5, H]),
-      letter(12.5, 9, 'V'),
-      line([12.5, 0, 12.5, Y - 1.5], { ink: 'data' }),
+      rect(8.75, Y - 1.5, 12.5, 3, { pen: 'strong', fill: 'paper' }),
+      ...TAPS.flatMap((x) => [line([x, Y + 1.5, x, H]), circle(x, Y + 1.5, 0.5, { fill: 'paper' })]),
+      line([MIDDLE, 10.25, MIDDLE, H]),
+      letter(MIDDLE, 9, 'V'),
+      ...linkMarks(v.data, MIDDLE, Y - 1.5),
       text(0.4, Y - 0.9, 'BAT'),
       text(W - 0.4, Y - 0.9, farSide(v.role).mark, { anchor: 'end' }),
     ],

@@ -8,13 +8,13 @@ import { twoPoles } from './terminal'
 
 /** What the kinds of battery share. */
 
-export const CHEMISTRY = {
+const CHEMISTRY = {
   lfp: 'LiFePO4',
   agm: 'AGM',
   gel: 'Gel',
   flooded: 'Flooded lead-acid',
 } as const
-export type Chemistry = keyof typeof CHEMISTRY
+type Chemistry = keyof typeof CHEMISTRY
 
 /** Rest voltage of a full battery for each 12 V: 4 × 3.2 V nominal; 6 lead-acid cells. Common practice, no source. */
 const REST_V: Readonly<Record<Chemistry, Volts>> = { lfp: 12.8, agm: 12.8, gel: 12.8, flooded: 12.6 }
@@ -58,7 +58,7 @@ export const batteryFields = (chemistry: Chemistry) => ({
 })
 type BatteryValues = ValuesOf<ReturnType<typeof batteryFields>>
 
-export const restVoltage = (v: Pick<BatteryValues, 'chemistry' | 'volts'>): Volts =>
+const restVoltage = (v: Pick<BatteryValues, 'chemistry' | 'volts'>): Volts =>
   (REST_V[v.chemistry] * Number(v.volts)) / 12
 
 export const batteryResults = (v: BatteryValues) => ({
