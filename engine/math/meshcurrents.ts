@@ -1,5 +1,5 @@
 import type { Blocks } from './blocks'
-import { type Division, divisionOf, sharesIn } from './division'
+import { sharesIn } from './division'
 import type { Graph } from './graph'
 
 /**
@@ -21,18 +21,8 @@ export interface MeshCurrents {
 /** Shares are of the order of 1; below this they are rounding. */
 const ROUNDING = 1e-10
 
-/** Factors a block when it is first asked for. Cost of `shares`: two solutions on the block. */
+/** Cost of `shares`: one factorisation of the block and one solution. */
 export function meshCurrents(g: Graph, blocks: Blocks, resistance: Float64Array): MeshCurrents {
-  const divisions = new Map<number, Division>()
-  const divisionIn = (block: number): Division => {
-    let division = divisions.get(block)
-    if (!division) {
-      const edges = blocks.edge.subarray(blocks.start[block]!, blocks.start[block + 1]!)
-      division = divisionOf(edges, g.tail, g.head, resistance)
-      divisions.set(block, division)
-    }
-    return division
-  }
   return {
     bridges(vertex, visit) {
       for (let v = vertex; blocks.top[v] !== -1; v = blocks.top[v]!) {
@@ -46,12 +36,12 @@ export function meshCurrents(g: Graph, blocks: Blocks, resistance: Float64Array)
     },
     shares(edge) {
       const block = blocks.of[edge]!
-      const division = divisionIn(block)
-      if (division.factor.singularAt !== -1) return undefined
-      const share = sharesIn(division, division.edges.indexOf(edge))
-      const top = division.vertices.findIndex((v) => blocks.above[v] !== block)
+      const edges = blocks.edge.subarray(blocks.start[block]!, blocks.start[block + 1]!)
+      const { vertices, share } = sharesIn(edges, g.tail, g.head, resistance, edge)
+      if (!share.every(Number.isFinite)) return undefined
+      const top = vertices.findIndex((v) => blocks.above[v] !== block)
       const found = new Map<number, number>()
-      division.vertices.forEach((v, k) => {
+      vertices.forEach((v, k) => {
         const value = share[k]! - share[top]!
         if (Math.abs(value) > ROUNDING) found.set(v, value)
       })
