@@ -7,7 +7,7 @@ import { deviceShares } from './nodeshares'
 import type { Prepared } from './prepare'
 import { sidesOf } from './sides'
 import { type NetSystem, netSystems } from './systems'
-import { type Greatest, greatestOf, type Witness } from './witness'
+import { type GreatestCurrent, greatestOf, type Witness } from './witness'
 
 /** Worst-case current of one branch in both directions, positive from → to. */
 export interface Envelope {
@@ -39,7 +39,7 @@ export interface EnvelopeResult {
   /** Current of a branch for 1 A that each device delivers, by device; balances of nets come on top. */
   coefficients(branch: number): Float64Array
   /** Greatest value of any figure that is linear in the device currents: value of 1 A of each device in. */
-  greatest(objective: Float64Array): Greatest
+  greatest(objective: Float64Array): GreatestCurrent
   /** Device currents that give the figure; computed on request, O(nodes + devices) and a solve in a meshed block. */
   witness(branch: number, side: 'min' | 'max'): Witness
   /** Both directions of one branch, or why there is no answer. */
@@ -49,8 +49,8 @@ export interface EnvelopeResult {
 /**
  * The least and the greatest current of every branch over all device currents within their bounds, every net in
  * balance. Exact: bridges from sums over the part that hangs on them, branches of meshed blocks from how the block
- * divides what comes in at its joints. A share that is 0 by topology counts as 0 beside an unlimited device; one that
- * is 0 by balanced resistances does so below 1e-10.
+ * divides what comes in at its joints. Topology decides what is unlimited on a bridge; in a block, where every
+ * branch takes a share of every exchange between joints unless resistances balance, a share below 1e-9 counts as none.
  * Cost: near-linear where nets are trees; each block adds a sparse factorisation and its joints times its branches.
  */
 export function envelopes(p: Prepared): EnvelopeResult {
@@ -78,7 +78,7 @@ export function envelopes(p: Prepared): EnvelopeResult {
   const coefficients = (branch: number): Float64Array => deviceShares(p, b, branch)
   const witness = (branch: number, side: 'min' | 'max'): Witness => {
     const shares = coefficients(branch)
-    return greatest(side === 'max' ? shares : shares.map((c) => -c)).witness()
+    return greatest(side === 'max' ? shares : shares.map((c) => -c)).witness
   }
   return {
     prepared: p,

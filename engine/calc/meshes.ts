@@ -1,14 +1,12 @@
-import { balance } from '../math/balance'
 import type { Blocks } from '../math/blocks'
 import { currentsFrom, type Division, divisionOf } from '../math/division'
+import { greatestFlow } from '../math/unlimited'
 import type { Amps } from '../units'
 import { type Bounds, spansApart } from './bridges'
 import type { Prepared } from './prepare'
 import type { Sides, Span } from './sides'
 import type { NetSystem } from './systems'
 
-/** Shares of a current are of the order of 1; below this they are rounding, and an equal split is an equal split. */
-export const ROUNDING = 1e-10
 /** Shares kept at a time in one block: 32 MB. */
 const MOST_SHARES = 4_000_000
 
@@ -102,7 +100,7 @@ function solveBlock(division: Division, load: MeshLoad, into: Bounds): void {
   const columnOf = (v: number): number => column.get(v) ?? -1
   const plus = load.into.map(columnOf)
   const minus = load.outOf.map(columnOf)
-  const extreme = balanceOf(load)
+  const greatest = greatestOf(load)
   const edgeCount = division.edges.length
   const most = Math.min(edgeCount, Math.max(1, Math.floor(MOST_SHARES / joints.length)))
   const currents = new Float64Array(edgeCount)
@@ -118,18 +116,18 @@ function solveBlock(division: Division, load: MeshLoad, into: Bounds): void {
       const e = division.edges[first + k]!
       const share = (j: number): number => (j === -1 ? 0 : shares[j * most + k]!)
       for (let i = 0; i < objective.length; i++) objective[i] = share(plus[i]!) - share(minus[i]!)
-      into.max[e]! += extreme(objective, ROUNDING).value
+      into.max[e]! += greatest(objective).value
       for (let i = 0; i < objective.length; i++) objective[i] = -objective[i]!
-      into.min[e]! -= extreme(objective, ROUNDING).value
+      into.min[e]! -= greatest(objective).value
     }
   }
 }
 
-function balanceOf(load: MeshLoad): ReturnType<typeof balance> {
+function greatestOf(load: MeshLoad): ReturnType<typeof greatestFlow> {
   const number = new Map<number, number>()
   for (const net of [...load.from, ...load.to]) if (!number.has(net)) number.set(net, number.size)
   const numbered = (nets: readonly number[]): Int32Array => Int32Array.from(nets, (net) => number.get(net)!)
-  return balance(
+  return greatestFlow(
     number.size,
     numbered(load.from),
     numbered(load.to),

@@ -1,7 +1,7 @@
 import type { Amps, MaybeUnlimited } from '../units'
 import type { EnvelopeResult } from './envelope'
 import type { Prepared } from './prepare'
-import type { Greatest, Witness } from './witness'
+import type { GreatestCurrent, Witness } from './witness'
 
 /** Greatest current through a bar: all that comes in by some of its joins and leaves by the others. */
 export interface BarThrough {
@@ -38,10 +38,9 @@ export function barThrough(
   const joins = joinsOf(p, r, node)
   if (joins === undefined) return { notChecked: 'resistance-out-of-range' }
   for (const j of joins) {
-    if (j.max === Number.POSITIVE_INFINITY)
-      return { max: 'unlimited', witness: r.greatest(j.inward).witness() }
+    if (j.max === Number.POSITIVE_INFINITY) return { max: 'unlimited', witness: r.greatest(j.inward).witness }
     if (j.min === Number.NEGATIVE_INFINITY)
-      return { max: 'unlimited', witness: r.greatest(j.inward.map((c) => -c)).witness() }
+      return { max: 'unlimited', witness: r.greatest(j.inward.map((c) => -c)).witness }
   }
   return search(p, r, joins)
 }
@@ -84,7 +83,7 @@ function search(
   const oneWay = new Float64Array(p.min.length)
   for (const j of joins) if (!(j.min < 0 && j.max > 0)) addTo(oneWay, j.inward, j.max > 0 ? 1 : -1)
 
-  let best: Greatest | undefined
+  let best: GreatestCurrent | undefined
   let most = Number.NEGATIVE_INFINITY
   const open: Int8Array[] = [new Int8Array(twoWay.length)]
   for (let programs = 0; open.length > 0; programs++) {
@@ -113,7 +112,7 @@ function search(
       open.push(branch)
     }
   }
-  return { max: most / 2, witness: best!.witness() }
+  return { max: most / 2, witness: best!.witness }
 }
 
 /** The undecided join whose chord lies farthest above what it carries; −1: none left. */

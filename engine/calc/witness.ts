@@ -1,7 +1,6 @@
+import { greatestFlow } from '../math/unlimited'
 import type { Amps } from '../units'
-import { ROUNDING } from './meshes'
 import type { Prepared } from './prepare'
-import { deviceCurrents } from './reading'
 import type { NetSystems } from './systems'
 
 /** What one device delivers; negative: draws. */
@@ -12,47 +11,44 @@ export interface DeviceCurrent {
 
 /** A state of the devices that brings about a worst case: balanced in every net, within all bounds. */
 export interface Witness {
-  /** Devices that play a part, and no others; a finite figure follows from them alone. */
+  /** Devices that play a part, and no others; a finite figure follows from them alone. Empty where there is no limit. */
   readonly devices: readonly DeviceCurrent[]
-  /** Where there is no limit: added on top as often as one likes, these make the figure grow without end. Else empty. */
+  /** Where there is no limit: as many times these as one likes, and the figure grows without end. Else empty. */
   readonly ray: readonly DeviceCurrent[]
 }
 
-/** The greatest value of a figure that is linear in the device currents, and device currents that give it. */
-export interface Greatest {
+/** The greatest value of a figure that is linear in the device currents. */
+export interface GreatestCurrent {
   /** A ≥ 0; Infinity where unlimited. */
   readonly value: Amps
-  /** By device. Where unlimited, those of the parts that have a limit. */
+  /** Device currents that give it, by device; all 0 where unlimited. */
   readonly currents: Float64Array
-  readonly witness: () => Witness
+  readonly witness: Witness
 }
 
+/** Part of the current moved that must pay for the move to be worth telling. */
+const WORTH_TELLING = 1e-10
+
 /**
- * Prepares the search over device currents: value per amp of each device in, greatest value out. The same objective
+ * Prepares the search over device currents: value of 1 A of each device in, greatest value out. The same objective
  * gets the same answer whatever was asked before. O(devices) an answer where nets form no ring.
  */
-export function greatestOf(p: Prepared, all: NetSystems): (objective: Float64Array) => Greatest {
-  const rings = all.systems.some((s) => s.nets.length > 2)
-  const shared = rings ? undefined : deviceCurrents(p)
-  const find = (objective: Float64Array): { value: number; x: Float64Array } =>
-    (shared ?? deviceCurrents(p))(objective, ROUNDING)
-
-  const ray = (objective: Float64Array): Float64Array => {
-    const step = (bound: number): number => (Number.isFinite(bound) ? 0 : Math.sign(bound))
-    const along = deviceCurrents(p, p.min.map(step), p.max.map(step))(objective, ROUNDING).x
-    return keepPayers(all, objective, along)
-  }
+export function greatestOf(p: Prepared, all: NetSystems): (objective: Float64Array) => GreatestCurrent {
+  const fresh = (): ReturnType<typeof greatestFlow> =>
+    greatestFlow(
+      p.netCount,
+      p.negative.map((v) => p.net[v]!),
+      p.positive.map((v) => p.net[v]!),
+      p.min,
+      p.max,
+    )
+  // Where nets form rings, one search starts from where the last ended, and of several equal answers finds another.
+  const shared = all.systems.some((s) => s.nets.length > 2) ? undefined : fresh()
   return (objective) => {
-    const { value, x } = find(objective)
+    const { value, x, ray } = (shared ?? fresh())(objective)
     const currents = keepPayers(all, objective, x)
-    return {
-      value: Math.max(0, value),
-      currents,
-      witness: () => ({
-        devices: listed(p, currents),
-        ray: value === Number.POSITIVE_INFINITY ? listed(p, ray(objective)) : [],
-      }),
-    }
+    const along = ray ? keepPayers(all, objective, ray) : currents.map(() => 0)
+    return { value, currents, witness: { devices: listed(p, currents), ray: listed(p, along) } }
   }
 }
 
@@ -66,7 +62,7 @@ function keepPayers(all: NetSystems, objective: Float64Array, x: Float64Array): 
       pays += objective[d]! * x[d]!
       moved += Math.abs(x[d]!)
     }
-    if (pays > ROUNDING * moved) for (const d of devices) kept[d] = x[d]!
+    if (pays > WORTH_TELLING * moved) for (const d of devices) kept[d] = x[d]!
   }
   for (const s of all.systems) keep(s.devices)
   for (const d of all.inOneNet) keep(Int32Array.of(d))
@@ -74,7 +70,8 @@ function keepPayers(all: NetSystems, objective: Float64Array, x: Float64Array): 
 }
 
 function listed(p: Prepared, currents: Float64Array): DeviceCurrent[] {
-  return p.form.devices.flatMap((device, d) =>
-    currents[d] === 0 ? [] : [{ device: device.id, current: currents[d]! }],
-  )
+  const list: DeviceCurrent[] = []
+  for (let d = 0; d < currents.length; d++)
+    if (currents[d] !== 0) list.push({ device: p.form.devices[d]!.id, current: currents[d]! })
+  return list
 }
