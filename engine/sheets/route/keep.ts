@@ -14,6 +14,7 @@ export function keepPrevious(s: Sheet, previous: readonly Routed[]): number {
     if (!corners || !passesFixed(line, old) || !isFree(s.lattice, corners)) return
     place(s, i, corners)
     line.pinned = (line.request.fixed ?? []).length > 0
+    line.isLoose = false
     kept++
   })
   return kept

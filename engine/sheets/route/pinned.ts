@@ -33,6 +33,7 @@ export function layPinned(s: Sheet, i: number): boolean {
       if (!everyStep(l, all, () => true)) return false
       place(s, i, all)
       line.pinned = true
+      line.isLoose = false
       return true
     }
   }

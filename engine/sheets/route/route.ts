@@ -1,9 +1,13 @@
+import { improve } from './improve'
 import { keepPrevious } from './keep'
 import { layAll } from './layall'
 import { layingOrder } from './order'
 import type { RouteBox, Routed, RouteRequest, RouteResult } from './request'
 import { resultOf } from './result'
 import { sheetOf } from './sheet'
+
+/** Rounds of laying anew; a third one changes little. */
+const ROUNDS = 2
 
 /**
  * Routes conductors at right angles round boxes: never through a box or nearer to it than 1.25 mm, never along
@@ -22,5 +26,6 @@ export function routeAll(
   const sheet = sheetOf(boxes, requests)
   const kept = keepPrevious(sheet, previous)
   layAll(sheet, layingOrder(sheet))
+  improve(sheet, ROUNDS)
   return resultOf(sheet, kept)
 }

@@ -12,6 +12,15 @@ export interface Stepping {
   readonly step: 1 | 2
   /** Extra cost of lying on another conductor; undefined: never. */
   readonly over?: (node: number) => number
+  /** Only ways that cost less than this. */
+  readonly below?: number
+}
+
+/** A way as nodes at its corners with both ends, what it costs, and what it would cost on an empty sheet. */
+export interface Way {
+  readonly corners: number[]
+  readonly cost: number
+  readonly least: number
 }
 
 /** Scratch of a search, made once for a lattice. A state is 2 × node + axis of travel. */
@@ -24,6 +33,7 @@ export interface Finder {
   readonly queue: Queue
 }
 
+/** Buckets of states by estimate, each a chain of entries. */
 interface Queue {
   heads: Int32Array
   next: Int32Array
@@ -43,50 +53,46 @@ export function finderOf(lattice: Lattice): Finder {
 }
 
 /**
- * Cheapest way from a start to a goal, as nodes at its corners with both ends, and its cost; null: there is none.
- * A* over (node, axis) with a queue of buckets, costs being small whole numbers; the estimate is the distance and
- * the fewest bends. The latest of equals goes first, so the answer is deterministic.
+ * Cheapest way from a start to a goal; null: there is none. A* over (node, axis) with a queue of buckets, costs
+ * being small whole numbers; the estimate is the distance and the fewest bends. The latest of equals goes first, so
+ * the answer is deterministic.
  * Source: P. Hart, N. Nilsson, B. Raphael 1968; R. Dial, "Algorithm 360: shortest-path forest", 1969.
  */
 export function search(
   f: Finder,
   start: Target,
   goal: Target,
-  stepping: Stepping,
-): { corners: number[]; cost: number } | null {
+  { step, over, below = 1 << 30 }: Stepping,
+): Way | null {
   const { lattice, cost, parent, seen } = f
   const { cols, bits, toll } = lattice
-  const { step, over } = stepping
   const round = ++f.round
   const q = f.queue
-  const cut = bounds(lattice, goal.nodes)
+  const { c1, c2, r1, r2 } = bounds(lattice, goal.nodes)
   const goalAxis = goal.axis
-  const open = new Set(goal.nodes)
+  /** A goal of several nodes is met from the side or at its end; one of a single node is met in its axis. */
+  const bendsAside = goal.nodes.length === 1 ? 2 * BEND : BEND
+  const bendsAcross = goal.nodes.length === 1 ? BEND : 0
   const lastGoal = goal.nodes.at(-1)!
-  const free = new Set([...start.nodes, ...goal.nodes])
+  const own = new Set([...start.nodes, ...goal.nodes])
 
   /** Never more than the rest of the way costs. */
-  const rest = (node: number, axis: number): number => {
-    const c = node % cols
-    const r = (node - c) / cols
-    const dx = c < cut.c1 ? cut.c1 - c : c > cut.c2 ? c - cut.c2 : 0
-    const dy = r < cut.r1 ? cut.r1 - r : r > cut.r2 ? r - cut.r2 : 0
-    const aside = axis === 0 ? dy : dx
-    const bends = cut.single ? (axis !== goalAxis ? 1 : aside > 0 ? 2 : 0) : aside > 0 ? 1 : 0
-    return (dx + dy) * STEP + bends * BEND
+  const rest = (c: number, r: number, axis: number): number => {
+    const dx = c < c1 ? c1 - c : c > c2 ? c - c2 : 0
+    const dy = r < r1 ? r1 - r : r > r2 ? r - r2 : 0
+    const bends =
+      axis !== goalAxis && bendsAcross > 0 ? bendsAcross : (axis === 0 ? dy : dx) > 0 ? bendsAside : 0
+    return (dx + dy) * STEP + bends
   }
 
-  let base = -1
+  let base = Number.POSITIVE_INFINITY
   let top = -1
   let used = 0
-  const push = (state: number, from: number, g: number): void => {
-    if (seen[state] === round && cost[state]! <= g) return
+  const push = (state: number, from: number, g: number, estimate: number): void => {
     seen[state] = round
     cost[state] = g
     parent[state] = from
-    const estimate = g + rest(state >> 1, state & 1)
-    if (base < 0) base = estimate
-    const bucket = estimate > base ? estimate - base : 0
+    const bucket = estimate - base
     if (bucket > top) {
       if (bucket >= q.heads.length) q.heads = grown(q.heads, bucket + 1)
       q.heads.fill(-1, top + 1, bucket + 1)
@@ -101,16 +107,19 @@ export function search(
     q.heads[bucket] = used++
   }
 
-  const starts = start.nodes.map((node, i) => ({ node, g: i * 2 * STEP, last: i === start.nodes.length - 1 }))
-  const first = Math.min(
-    ...starts.map((s) => s.g + rest(s.node, start.axis)),
-    ...starts.map((s) => s.g + rest(s.node, 1 - start.axis)),
-  )
-  base = first
-  for (const { node, g, last } of starts) {
-    if (last) push(2 * node + start.axis, -1, g)
-    push(2 * node + (1 - start.axis), -1, g + BEND)
-  }
+  const starts = start.nodes.flatMap((node, i) => {
+    const g = i * 2 * STEP
+    const [c, r] = [node % cols, Math.floor(node / cols)]
+    const aside = {
+      state: 2 * node + 1 - start.axis,
+      g: g + BEND,
+      estimate: g + BEND + rest(c, r, 1 - start.axis),
+    }
+    const straight = { state: 2 * node + start.axis, g, estimate: g + rest(c, r, start.axis) }
+    return i === start.nodes.length - 1 ? [aside, straight] : [aside]
+  })
+  for (const s of starts) base = Math.min(base, s.estimate)
+  for (const s of starts) push(s.state, -1, s.g, s.estimate)
 
   for (let bucket = 0; bucket <= top; bucket++) {
     for (let entry = q.heads[bucket]!; entry >= 0; entry = q.heads[bucket]!) {
@@ -119,13 +128,15 @@ export function search(
       const axis = state & 1
       const node = state >> 1
       const g = cost[state]!
-      if (g + rest(node, axis) - base < bucket) continue
-      if (open.has(node)) {
-        const straight = axis === goalAxis
-        if (straight && node === lastGoal) return { corners: trace(f, state), cost: g }
-        if (!straight) return { corners: trace(f, state), cost: g + BEND }
+      const r = (node / cols) | 0
+      const c = node - r * cols
+      if (g + rest(c, r, axis) - base < bucket) continue
+      const here = bits[node]!
+      if ((here & STUB) !== 0 || node === lastGoal) {
+        const isStraight = axis === goalAxis
+        if (isStraight ? node === lastGoal : goal.nodes.includes(node))
+          return { corners: trace(f, state), cost: isStraight ? g : g + BEND, least: base }
       }
-      const isStart = parent[state] === -1
       const stride = axis === 0 ? 1 : cols
       const along = axis === 0 ? LEVEL : UPRIGHT
       const across = axis === 0 ? UPRIGHT : LEVEL
@@ -134,30 +145,28 @@ export function search(
       for (let sign = -1; sign <= 1; sign += 2) {
         let to = node
         let h = g
-        for (let k = 0; k < step; k++) {
+        for (let k = 0; k < step && h >= 0; k++) {
           to += sign * stride
           const b = bits[to]!
           h += price[to]!
           if ((b & (WALL | STUB | CORNER | along)) !== 0) {
-            if ((b & WALL) !== 0 || ((b & STUB) !== 0 && !free.has(to))) {
-              h = -1
-              break
-            }
-            if ((b & (CORNER | along)) !== 0) {
-              if (!over) {
-                h = -1
-                break
-              }
-              h += over(to)
-            }
-          }
-          if ((b & across) !== 0 && (b & CORNER) === 0) h += CROSS
+            if ((b & WALL) !== 0) h = -1
+            else if (!own.has(to)) h = over && (b & STUB) === 0 ? h + over(to) : -1
+          } else if ((b & across) !== 0) h += CROSS
         }
-        if (h >= 0) push(2 * to + axis, state, h)
+        const next = 2 * to + axis
+        if (h < 0 || (seen[next] === round && cost[next]! <= h)) continue
+        const by = sign * step
+        const estimate = h + (axis === 0 ? rest(c + by, r, 0) : rest(c, r + by, 1))
+        if (estimate < below) push(next, state, h, estimate)
       }
-      const here = bits[node]!
-      if (!isStart && (here & (STUB | CORNER | LEVEL | UPRIGHT)) === 0) push(state ^ 1, state, g + BEND)
-      else if (!isStart && over && (here & STUB) === 0) push(state ^ 1, state, g + BEND + over(node))
+      if (parent[state] === -1 || (here & STUB) !== 0) continue
+      const isTaken = (here & (CORNER | LEVEL | UPRIGHT)) !== 0
+      if (isTaken && !over) continue
+      const turned = isTaken && over ? g + BEND + over(node) : g + BEND
+      if (seen[state ^ 1] === round && cost[state ^ 1]! <= turned) continue
+      const estimate = turned + rest(c, r, 1 - axis)
+      if (estimate < below) push(state ^ 1, state, turned, estimate)
     }
   }
   return null
@@ -172,13 +181,7 @@ function grown(a: Int32Array, least: number): Int32Array {
 function bounds(l: Lattice, nodes: readonly number[]) {
   const cs = nodes.map((n) => n % l.cols)
   const rs = nodes.map((n) => Math.floor(n / l.cols))
-  return {
-    c1: Math.min(...cs),
-    c2: Math.max(...cs),
-    r1: Math.min(...rs),
-    r2: Math.max(...rs),
-    single: nodes.length === 1,
-  }
+  return { c1: Math.min(...cs), c2: Math.max(...cs), r1: Math.min(...rs), r2: Math.max(...rs) }
 }
 
 /** Corner nodes from the start to this state. */

@@ -1,18 +1,21 @@
 import {
   addBox,
+  BEND,
   CORNER,
+  CROSS,
   type Lattice,
   LEVEL,
   latticeOf,
   lay,
   lift,
+  STEP,
   STUB,
   stride,
   UPRIGHT,
   WALL,
 } from './lattice'
 import type { RouteBox, RouteRequest } from './request'
-import { type Finder, finderOf, search, type Target } from './search'
+import { type Finder, finderOf, search, type Target, type Way } from './search'
 import { reserveTerminals, type Terminal, terminalKey } from './terminal'
 
 /** Free strip around everything, mm: room to go round the outermost part. */
@@ -27,6 +30,8 @@ export interface Line {
   corners: number[]
   /** Laid segments that were placed by hand; they are never pushed aside. */
   pinned: boolean
+  /** May be laid anew for a better drawing: neither kept from before nor placed by hand. */
+  isLoose: boolean
   /** How often it was pushed aside. */
   pushed: number
 }
@@ -47,6 +52,7 @@ export function sheetOf(boxes: readonly RouteBox[], requests: readonly RouteRequ
     to: terminals.get(terminalKey(request.to))!,
     corners: [],
     pinned: false,
+    isLoose: true,
     pushed: 0,
   }))
   return { lattice, finder: finderOf(lattice), lines }
@@ -80,11 +86,17 @@ export function takeOff(s: Sheet, i: number): void {
 export const targetOf = (t: Terminal): Target => ({ nodes: t.exits, axis: t.axis })
 
 /** Cheapest free way, on every second lattice line if there is one, otherwise on all; null: there is none. */
-export function freeWay(s: Sheet, start: Target, goal: Target): { corners: number[]; cost: number } | null {
+export function freeWay(s: Sheet, start: Target, goal: Target): Way | null {
   const usual = isEven(s.lattice, start) && isEven(s.lattice, goal)
   return (
     (usual ? search(s.finder, start, goal, { step: 2 }) : null) ?? search(s.finder, start, goal, { step: 1 })
   )
+}
+
+/** A free way that costs less than this; only on the lattice lines that `freeWay` would use. */
+export function betterWay(s: Sheet, start: Target, goal: Target, below: number): Way | null {
+  const step = isEven(s.lattice, start) && isEven(s.lattice, goal) ? 2 : 1
+  return search(s.finder, start, goal, { step, below })
 }
 
 const isEven = (l: Lattice, t: Target): boolean =>
@@ -116,4 +128,23 @@ export function everyStep(
     }
   }
   return true
+}
+
+/** What a way of this line costs where it lies or would lie: length, nearness, bends and crossings. */
+export function costOf({ lattice: l }: Sheet, { from, to }: Line, corners: readonly number[]): number {
+  let cost = 2 * STEP * Math.max(0, from.exits.indexOf(corners[0]!))
+  let last: number = from.axis
+  for (let i = 1; i < corners.length; i++) {
+    const [a, b] = [corners[i - 1]!, corners[i]!]
+    const step = stride(l, a, b)
+    const axis = step === 1 || step === -1 ? 0 : 1
+    if (axis !== last) cost += BEND
+    last = axis
+    for (let node = a; node !== b; ) {
+      node += step
+      const across = l.bits[node]! & (axis === 0 ? UPRIGHT : LEVEL)
+      cost += l.toll[axis][node]! + (node !== b && across ? CROSS : 0)
+    }
+  }
+  return last === to.axis ? cost : cost + BEND
 }
