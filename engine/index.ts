@@ -8,10 +8,10 @@ export type {
   EndAnswer,
   Guard,
   Metered,
+  MeterShare,
   NotChecked,
   ReadingError,
   RunAnswer,
-  MeterShare,
   ShuntAnswer,
   Sustained,
   Verdict,
@@ -40,8 +40,8 @@ export { type NetworkReadResult, readNetwork } from './calc/readform'
 export { deviceCurrents, type ReadingErrors, readingErrors } from './calc/reading'
 export { networkReport } from './calc/report'
 export type { NetworkReport, NotMade } from './calc/reportshape'
-export { type ReturnsResult, returns } from './calc/returns'
 export { resultsOf } from './calc/resultsof'
+export { type ReturnsResult, returns } from './calc/returns'
 export { addPartEdit } from './edit/addpart'
 export { type Alignment, alignEdit, boundsOf, distributeEdit } from './edit/align'
 export { apply } from './edit/apply'
@@ -89,6 +89,7 @@ export { nextDesignation, nextId, nextNumber } from './model/naming'
 export { newConductor, newDesign } from './model/newdesign'
 export type { Problem } from './model/problems'
 export type { ReadResult } from './model/read'
+export { ruleSetOf } from './model/rules'
 export { complete, initialRow, initialValues } from './model/values'
 export { writeDesign } from './model/write'
 export { type Analysed, analyse } from './rules/analyse'
@@ -99,9 +100,12 @@ export { type AmpacityAnswer, type AmpacitySpec, ampacityOf } from './tables/amp
 export { COLOURS, colourName, isColour } from './tables/colours'
 export type { Figured } from './tables/figure'
 export { type FuseForm, fuseColour, nextRating, RATINGS } from './tables/fuseratings'
+export { clearsWithin, FUSE_TIMES, type FuseTimes, holdsFor, type TimeGate } from './tables/fusetimes'
+export { OWN_BOUNDS, OWN_RULES, type OwnRules } from './tables/ownrules'
 export { resistancePerMetre } from './tables/resistance'
 export { type CircuitClass, RULE_SETS, type RuleSet, ruleSetByKey } from './tables/rulesets'
 export { SIZES, type Size, type SizeSeries, sizeByKey, sizesOf } from './tables/sizes'
+export { withstandK, withstandSeconds, withstandSection } from './tables/withstand'
 export type { MaybeUnlimited } from './units'
 export { LEVEL_WORDS, sentence } from './words/findings'
 export { conductorName, figure, listed, partName } from './words/names'

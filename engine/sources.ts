@@ -107,13 +107,19 @@ export const SOURCES = {
     title: 'DIN 72581-3 and ISO 8820, ratings and colours of blade fuses',
     edition: 'edition not stated by the pages that restate it',
     status: 'restated',
-    note: 'Blade 1 to 40 A, large blade 20 to 120 A; two pages agree.',
+    note: 'Blade 1 to 40 A, large blade 20 to 120 A; two pages agree. Operating times of the large blade from one.',
+  },
+  'iso-8820-3': {
+    title: 'ISO 8820-3, blade fuses: operating times',
+    edition: 'not confirmed',
+    status: 'from memory',
+    note: 'Limits of a class of fuses, not a curve; the data of the fuse at hand prevail.',
   },
   'iso-8820-5': {
     title: 'ISO 8820-5, bolt-in fuses',
     edition: 'not confirmed',
     status: 'from memory',
-    note: '40 to 500 A for the 51 mm hole spacing.',
+    note: 'Ratings up to 500 A and limits of operating times for the 51 mm hole spacing.',
   },
   'iso-10133-near': {
     title: 'ISO 10133, first device within 200 mm of the source',

@@ -31,6 +31,11 @@ export function design(settings: Partial<Settings> = {}): DesignBuilder {
 export class DesignBuilder {
   constructor(private readonly now: Design) {}
 
+  /** The same with another permanent id. */
+  as(id: string): DesignBuilder {
+    return new DesignBuilder({ ...this.now, id })
+  }
+
   part(kindKey: string, designation: string, values: Values = {}, words: PartWords = {}): DesignBuilder {
     if (this.now.parts.some((p) => p.designation === designation))
       throw new Error(`${designation} stands twice`)

@@ -1,5 +1,6 @@
 import type { Design } from '../model/design'
-import { RULE_SETS, type RuleSet, ruleSetByKey } from '../tables/rulesets'
+import { ruleSetOf } from '../model/rules'
+import { RULE_SETS, type RuleSet } from '../tables/rulesets'
 import type { Answers, BranchAnswer } from './answers'
 import { barsOf } from './bars'
 import { type Border, networkOf, polesOf } from './network'
@@ -21,7 +22,7 @@ export interface Analysis {
  * ampacity, meters. Pure. O(positions × (parts + conductors)) where the design is mostly a tree.
  */
 export function answersOf(design: Design): Analysis {
-  const ruleSet = ruleSetByKey(design.settings.ruleSet) ?? RULE_SETS[0]!
+  const ruleSet = ruleSetOf(design.settings) ?? RULE_SETS[0]!
   const border = networkOf(design, 'any', new Set())
   const states = positionsOf(border).open.map((open): State => {
     const any = solved(open.size === 0 ? border : networkOf(design, 'any', open))

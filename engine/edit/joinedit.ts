@@ -1,7 +1,7 @@
 import type { Conductor, Design, TerminalRef } from '../model/design'
 import { namingFor } from '../model/naming'
 import { newConductor } from '../model/newdesign'
-import { ruleSetByKey } from '../tables/rulesets'
+import { ruleSetOf } from '../model/rules'
 import { canJoin, type JoinOptions } from './canjoin'
 import type { EditOf, Refusal } from './edit'
 import { feedOf } from './feed'
@@ -52,7 +52,7 @@ export function joinEdit(
 
 /** By what the two terminals carry, or by the net they join; black where nothing tells. */
 function colourFor(design: Design, nets: Nets, a: TerminalRef, b: TerminalRef): string {
-  const colours = ruleSetByKey(design.settings.ruleSet)?.colours
+  const colours = ruleSetOf(design.settings)?.colours
   if (!colours) return 'BK'
   const poles = [nets.terminal(a)?.pole, nets.terminal(b)?.pole]
   for (const pole of ['data', 'mains', 'sense', 'positive', 'negative'] as const)

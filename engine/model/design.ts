@@ -1,3 +1,4 @@
+import type { OwnRules } from '../tables/ownrules'
 import type { Metres, Millimetres } from '../units'
 import type { Values } from './fields'
 
@@ -73,8 +74,10 @@ export interface Settings {
   /** ISO 8601 date, "2026-03-04". */
   readonly date: string
   readonly systemV: SystemVoltage
-  /** Key of the rule set. */
+  /** Key of the rule set; "own": the designer's own, in `ownRules`. */
   readonly ruleSet: string
+  /** Kept while another rule set is chosen. */
+  readonly ownRules?: OwnRules
   readonly ambientC: number
   /** Lowest temperature that the PV array is expected to see, °C: decides the cold open-circuit voltage. */
   readonly coldestC: number

@@ -1,4 +1,4 @@
-import type { Amps, MaybeUnlimited, Millimetres, Ohms, Volts } from '../units'
+import type { Amps, MaybeUnlimited, Millimetres, Ohms, Volts, Watts } from '../units'
 import type { Cell, Fields, Values, ValuesOf } from './fields'
 import type { Mark } from './marks'
 
@@ -57,6 +57,10 @@ export interface PartDevice {
   readonly internalOhms?: Ohms
   readonly role: DeviceRole
   readonly name?: string
+  /** Load at full use: constant power drawn, W, or a resistance, Ω. Absent: a constant current of `minA`. */
+  readonly atFullUse?: { readonly watts: Watts } | { readonly ohms: Ohms }
+  /** Output of a converter: key of the device of this part that draws its power, divided by the efficiency (0 to 1). */
+  readonly suppliedBy?: { readonly device: string; readonly efficiency: number }
 }
 
 export interface Electrical {

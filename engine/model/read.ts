@@ -1,3 +1,4 @@
+import { OWN_RULES } from '../tables/ownrules'
 import type { Conductor, Design, Part, Settings } from './design'
 import { FORMAT } from './design'
 import type { KindLookup } from './kind'
@@ -25,20 +26,10 @@ export function readDesign(text: string, kindOf: KindLookup): ReadResult {
   const problems = new ProblemList()
   const file = header(parse(text, problems), problems)
   if (!file) return { problems: problems.all() }
-  const id = file.id
-  if (typeof id !== 'string' || id === '' || id.length > 64)
-    problems.add(['id'], 'text of 1 to 64 characters', foundWords(id))
-  const settings = readRecord(
-    settingsSchema,
-    file.settings,
-    ['settings'],
-    problems,
-    (key) => !ESSENTIAL_SETTINGS.includes(key),
-  )
+  const essentials = readEssentials(file, problems)
   const lists = ['parts', 'conductors'].filter((key) => !Array.isArray(file[key]))
   for (const key of lists) problems.add([key], 'a list', foundWords(file[key]))
-  if (typeof id !== 'string' || id === '' || id.length > 64 || !settings || lists.length > 0)
-    return { problems: problems.all() }
+  if (!essentials || lists.length > 0) return { problems: problems.all() }
 
   const parts: readonly Part[] = readParts(file.parts as unknown[], kindOf, problems)
   const conductors: readonly Conductor[] = readConductors(
@@ -48,8 +39,25 @@ export function readDesign(text: string, kindOf: KindLookup): ReadResult {
     problems,
   )
   const { loomwright: _format, ...rest } = file
-  const design: Design = { ...rest, id, settings: settings as unknown as Settings, parts, conductors }
+  const design: Design = { ...rest, ...essentials, parts, conductors }
   return { design, problems: problems.all() }
+}
+
+/** Id and settings; null, with the problem told, where checks could not stand on them. */
+function readEssentials(file: RawFile, problems: ProblemList): Pick<Design, 'id' | 'settings'> | null {
+  const { id } = file
+  const isId = typeof id === 'string' && id !== '' && id.length <= 64
+  if (!isId) problems.add(['id'], 'text of 1 to 64 characters', foundWords(id))
+  const settings = readRecord(
+    settingsSchema,
+    file.settings,
+    ['settings'],
+    problems,
+    (key) => !ESSENTIAL_SETTINGS.includes(key),
+  )
+  const lacksOwn = settings?.ruleSet === OWN_RULES && settings.ownRules === undefined
+  if (lacksOwn) problems.add(['settings', 'ownRules'], 'the rules of its own that the design names', 'none')
+  return isId && settings && !lacksOwn ? { id, settings: settings as unknown as Settings } : null
 }
 
 /** The file at today's format, or null where it is not a design file or from a later version. */

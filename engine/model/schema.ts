@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { isColour } from '../tables/colours'
+import { OWN_BOUNDS } from '../tables/ownrules'
 
 /**
  * The shape of a design file. Written with zod, the one run-time package of the engine, because a single
@@ -41,6 +42,23 @@ const point = () => z.looseObject({ x: coordinate(), y: coordinate() }, says('a 
 const ownFigure = () =>
   z.looseObject({ amps: figure(0, 1e5, 'A'), reason: name(500) }, says('amps with a written reason, or null'))
 
+const own = ([least, most]: readonly [number, number], unit: string) => figure(least, most, unit).optional()
+
+const ownRules = () =>
+  z.looseObject(
+    {
+      basedOn: name(64),
+      title: name(200),
+      insulationC: own(OWN_BOUNDS.insulationC, '°C'),
+      devicePercent: own(OWN_BOUNDS.devicePercent, '%'),
+      nearSourceM: own(OWN_BOUNDS.nearSourceM, 'm'),
+      nearSourceSheathedM: own(OWN_BOUNDS.nearSourceSheathedM, 'm'),
+      dropCriticalPercent: own(OWN_BOUNDS.dropCriticalPercent, '%'),
+      dropGeneralPercent: own(OWN_BOUNDS.dropGeneralPercent, '%'),
+    },
+    says('own rules: what they are based on, a title, and figures'),
+  )
+
 export const settingsSchema = z.looseObject({
   name: text(200).default(''),
   customer: text(200).default(''),
@@ -50,6 +68,7 @@ export const settingsSchema = z.looseObject({
   date: text(40).default(''),
   systemV: z.union([z.literal(12), z.literal(24), z.literal(48)], says('12, 24 or 48')),
   ruleSet: name(64),
+  ownRules: ownRules().optional(),
   ambientC: figure(-60, 100, '°C').default(30),
   coldestC: figure(-60, 100, '°C').default(0),
   notes: text(20000).default(''),

@@ -11,6 +11,7 @@ const SETTINGS = [
   'date',
   'systemV',
   'ruleSet',
+  'ownRules',
   'ambientC',
   'coldestC',
   'notes',
