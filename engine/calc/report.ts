@@ -7,13 +7,7 @@ import { copperFactor, type FaultCase, GREATEST, LEAST } from './faultsystem'
 import { loadFlow } from './loadflow'
 import type { NetworkFile } from './networkfile'
 import { type Prepared, prepare } from './prepare'
-import {
-  type CutMember,
-  type EndProtection,
-  type ProtectionGap,
-  type ProtectionResult,
-  protection,
-} from './protection'
+import { type EndProtection, type ProtectionGap, type ProtectionResult, protection } from './protection'
 import {
   type BranchReport,
   type BreakingReport,
@@ -81,19 +75,16 @@ const dropOf = (r: EnvelopeResult, e: number, ohms: number): Figure | NotMade =>
   return reason ? { notChecked: reason } : figure(Math.max(-r.min[e]!, r.max[e]!) * ohms)
 }
 
-const tidyCut = (cut: readonly CutMember[]): CutMember[] => cut.map((c) => ({ ...c, amps: tidy(c.amps) }))
-
 function sustainedReport(answer: Sustained): SustainedReport | NotMade {
   if ('notChecked' in answer) return gap(answer.notChecked)
-  const { sustained, sense, limiting } = answer
-  return { amps: figure(toNumber(sustained)), sense, limiting: tidyCut(limiting) }
+  return { amps: figure(toNumber(answer.sustained)), sense: answer.sense }
 }
 
 function endReport(guard: ProtectionResult, e: number, end: 'from' | 'to'): EndReport {
   const answer: EndProtection = guard.end(e, end)
   if ('notChecked' in answer) return gap(answer.notChecked)
   if (answer.flow === 'unlimited') return answer as EndReport
-  return { flow: tidy(answer.flow), cut: tidyCut(answer.cut) }
+  return { flow: tidy(answer.flow), cut: answer.cut.map((c) => ({ ...c, amps: tidy(c.amps) })) }
 }
 
 const gap = (g: ProtectionGap | ReturnGap): NotMade => {

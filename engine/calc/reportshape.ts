@@ -41,7 +41,6 @@ export interface BranchReport {
 export interface SustainedReport {
   readonly amps: Figure
   readonly sense: 'forward' | 'backward'
-  readonly limiting: readonly CutMember[]
 }
 
 export type EndReport =
