@@ -1,7 +1,14 @@
 import type { ValuesOf } from '../model/fields'
 import { defineKind, type ElectricalContext } from '../model/kind'
 import { captions, figure } from './caption'
-import { converterSymbol, efficiencyField, INPUT_SIGN, inputAmps, OUTPUT_SIGN } from './converter'
+import {
+  converterSymbol,
+  efficiencyField,
+  INPUT_SIGN,
+  inputAmps,
+  OUTPUT_SIGN,
+  suppliedByInput,
+} from './converter'
 import { linkField, linkMarks, linkTerminal } from './datalink'
 import { gives, takes } from './device'
 import { line, text } from './draw'
@@ -69,7 +76,13 @@ export const alternatorCharger = defineKind({
         inputCurrent(v, c),
       ),
       gives(
-        { key: 'output', positive: 'out+', negative: v.isolated ? 'out-' : '-', name: 'output' },
+        {
+          key: 'output',
+          positive: 'out+',
+          negative: v.isolated ? 'out-' : '-',
+          name: 'output',
+          ...suppliedByInput(v.efficiency),
+        },
         v.outputA,
       ),
     ],

@@ -1,5 +1,5 @@
 import type { NumberField } from '../model/fields'
-import type { SymbolDrawing } from '../model/kind'
+import type { PartDevice, SymbolDrawing } from '../model/kind'
 import type { Mark } from '../model/marks'
 import type { Amps, Volts, Watts } from '../units'
 import { line, rect } from './draw'
@@ -28,6 +28,10 @@ export const inputAmps = (outputW: Watts | null, percent: number | null, lowestV
   outputW === null || percent === null || percent <= 0 || lowestV <= 0
     ? null
     : outputW / ((percent / 100) * lowestV)
+
+/** For an output: its power comes from the device `input` of the same part. */
+export const suppliedByInput = (percent: number | null): Pick<PartDevice, 'suppliedBy'> =>
+  percent === null || percent <= 0 ? {} : { suppliedBy: { device: 'input', efficiency: percent / 100 } }
 
 /** Box with a diagonal, what goes in above it on the left and what comes out below it on the right. */
 export const converterSymbol = (

@@ -3,7 +3,7 @@ import type { Amps, MaybeUnlimited } from '../units'
 
 /** Makers of devices from one figure; null: not known. */
 
-type Place = Pick<PartDevice, 'key' | 'positive' | 'negative'> & { readonly name?: string }
+type Place = Pick<PartDevice, 'key' | 'positive' | 'negative' | 'name' | 'atFullUse' | 'suppliedBy'>
 
 /** Takes 0 to `amps` and feeds nothing. */
 export const takes = (at: Place, amps: MaybeUnlimited | null): PartDevice => ({

@@ -1,6 +1,7 @@
 import { defineKind } from '../model/kind'
-import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadParts } from './consumer'
 import { circle, outline } from './draw'
+import { loadFields } from './loadfields'
 
 /** One blade of three, from the hub outwards, turned by an angle in degrees. */
 const blade = (degrees: number) => {

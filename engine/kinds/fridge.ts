@@ -1,6 +1,7 @@
 import { defineKind } from '../model/kind'
-import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadParts } from './consumer'
 import { line, rect } from './draw'
+import { loadFields } from './loadfields'
 
 /** A snow crystal of three strokes, each with a small barb at both ends. */
 const crystal = [30, 90, 150].flatMap((degrees) => {

@@ -2,7 +2,7 @@ import { defineKind } from '../model/kind'
 import { circle } from './draw'
 import { fuseFields, fuseParts } from './fuse'
 
-/** Ratings of ISO 8820-5 strips; from memory. */
+/** Ratings of ISO 8820-5 strips, A; from memory. */
 export const STRIP_RATINGS = [
   30, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500,
 ]

@@ -6,7 +6,7 @@ export const fuseLargeBlade = defineKind({
   key: 'fuse-large-blade',
   title: 'Large blade fuse',
   about: 'A single large blade fuse in a holder, 20 A to 120 A.',
-  words: ['fuse', 'blade', 'maxi', 'in-line', 'holder'],
+  words: ['fuse', 'blade', 'in-line', 'holder'],
   fields: fuseFields({
     classes: { e: 'Large blade (DIN 72581-3 form E)', other: 'Other' },
     usual: 'e',

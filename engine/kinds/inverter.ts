@@ -1,5 +1,5 @@
 import type { ValuesOf } from '../model/fields'
-import { defineKind, type ElectricalContext } from '../model/kind'
+import { defineKind, type ElectricalContext, type PartDevice } from '../model/kind'
 import { captions, figure } from './caption'
 import { converterSymbol, efficiencyField, INPUT_SIGN, inputAmps, LOWER_Y, OUTPUT_SIGN } from './converter'
 import { takes } from './device'
@@ -47,6 +47,14 @@ export const inverterAmps = (
   c: ElectricalContext,
 ): number | null => inputAmps(v.powerW, v.efficiency, v.lowestV ?? c.lowestV)
 
+/** Power drawn at full use. */
+export const inverterUse = (
+  v: Pick<ValuesOf<typeof inverterFields>, 'powerW' | 'efficiency'>,
+): Pick<PartDevice, 'atFullUse'> =>
+  v.powerW === null || v.efficiency === null || v.efficiency <= 0
+    ? {}
+    : { atFullUse: { watts: v.powerW / (v.efficiency / 100) } }
+
 export const inverter = defineKind({
   key: 'inverter',
   title: 'Inverter',
@@ -62,7 +70,7 @@ export const inverter = defineKind({
   electrical: (v, c) => ({
     merges: [],
     branches: [],
-    devices: [takes({ key: 'input', positive: '+', negative: '-' }, inverterAmps(v, c))],
+    devices: [takes({ key: 'input', positive: '+', negative: '-', ...inverterUse(v) }, inverterAmps(v, c))],
   }),
   results: (v, c) => ({ drawA: inverterAmps(v, c) }),
   symbol: () =>

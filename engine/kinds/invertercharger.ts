@@ -4,7 +4,7 @@ import { converterSymbol, INPUT_SIGN, LOWER_Y, OUTPUT_SIGN, UPPER_Y } from './co
 import { linkField, linkMarks, linkTerminal } from './datalink'
 import { arrow } from './draw'
 import { number } from './field'
-import { inverterAmps, inverterFields } from './inverter'
+import { inverterAmps, inverterFields, inverterUse } from './inverter'
 import { mainsLead, mainsTerminal, poleMarks, poles } from './poles'
 import { alternatingSign, directSign } from './sign'
 
@@ -41,6 +41,7 @@ export const inverterCharger = defineKind({
           maxA: v.chargeA,
           sustainedFaultA: v.chargeA,
           role: 'two-way',
+          ...inverterUse(v),
         },
       ],
     }

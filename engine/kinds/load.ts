@@ -1,6 +1,7 @@
 import { defineKind } from '../model/kind'
-import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadParts } from './consumer'
 import { arrow, rect } from './draw'
+import { loadFields } from './loadfields'
 
 export const load = defineKind({
   ...loadParts([

@@ -11,7 +11,7 @@ export const lowVoltageCutOut = defineKind({
   group: 'switching',
   letter: 'K',
   about: 'Takes the loads off before the battery is empty, and puts them back when it has recovered.',
-  words: ['battery protect', 'low voltage', 'disconnect', 'under-voltage', 'load shed'],
+  words: ['low voltage', 'disconnect', 'under-voltage', 'load shed'],
   fields: {
     ratingA: number('Rating', 'A', 'Current that it may carry for long.', {
       required: true,

@@ -1,6 +1,7 @@
 import { defineKind } from '../model/kind'
-import { LOAD_R, LOAD_X, LOAD_Y, loadFields, loadParts } from './consumer'
+import { LOAD_R, LOAD_X, LOAD_Y, loadParts } from './consumer'
 import { circle, letter, outline } from './draw'
+import { loadFields } from './loadfields'
 
 const D = LOAD_R * Math.SQRT1_2
 

@@ -1,6 +1,7 @@
 import { defineKind } from '../model/kind'
-import { loadFields, loadParts } from './consumer'
+import { loadParts } from './consumer'
 import { arc, line, text } from './draw'
+import { loadFields } from './loadfields'
 
 export const socket = defineKind({
   ...loadParts([]),

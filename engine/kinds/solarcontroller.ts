@@ -1,6 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure, known } from './caption'
-import { converterSymbol, INPUT_SIGN, OUTPUT_SIGN } from './converter'
+import { converterSymbol, efficiencyField, INPUT_SIGN, OUTPUT_SIGN, suppliedByInput } from './converter'
 import { linkField, linkMarks, linkTerminal } from './datalink'
 import { gives, takes } from './device'
 import { letter } from './draw'
@@ -41,6 +41,7 @@ export const solarController = defineKind({
     pvMaxA: number('Greatest PV short-circuit current', 'A', 'From its data sheet, if stated.', {
       group: 'PV input',
     }),
+    efficiency: efficiencyField(95),
     isolated: flag(
       'Isolated',
       'PV negative and battery negative are apart; otherwise they are joined inside.',
@@ -58,7 +59,16 @@ export const solarController = defineKind({
     branches: [],
     devices: [
       takes({ key: 'input', positive: 'pv+', negative: 'pv-', name: 'PV input' }, 'unlimited'),
-      gives({ key: 'output', positive: 'bat+', negative: 'bat-', name: 'output' }, v.outputA),
+      gives(
+        {
+          key: 'output',
+          positive: 'bat+',
+          negative: 'bat-',
+          name: 'output',
+          ...suppliedByInput(v.efficiency),
+        },
+        v.outputA,
+      ),
     ],
   }),
   symbol: (v) =>

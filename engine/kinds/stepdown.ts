@@ -1,7 +1,14 @@
 import type { ValuesOf } from '../model/fields'
 import { defineKind, type ElectricalContext } from '../model/kind'
 import { captions, figure } from './caption'
-import { converterSymbol, efficiencyField, INPUT_SIGN, inputAmps, OUTPUT_SIGN } from './converter'
+import {
+  converterSymbol,
+  efficiencyField,
+  INPUT_SIGN,
+  inputAmps,
+  OUTPUT_SIGN,
+  suppliedByInput,
+} from './converter'
 import { gives, takes } from './device'
 import { flag, number, result } from './field'
 import { poleMarks, poles, sharedNegative, sharedNegativeMarks } from './poles'
@@ -43,7 +50,13 @@ export const stepDown = defineKind({
         inputCurrent(v, c),
       ),
       gives(
-        { key: 'output', positive: 'out+', negative: v.isolated ? 'out-' : '-', name: 'output' },
+        {
+          key: 'output',
+          positive: 'out+',
+          negative: v.isolated ? 'out-' : '-',
+          name: 'output',
+          ...suppliedByInput(v.efficiency),
+        },
         v.outputA,
       ),
     ],

@@ -59,7 +59,7 @@ export const batteryFields = (chemistry: Chemistry) => ({
 type BatteryValues = ValuesOf<ReturnType<typeof batteryFields>>
 
 const restVoltage = (v: Pick<BatteryValues, 'chemistry' | 'volts'>): Volts =>
-  (REST_V[v.chemistry] * Number(v.volts)) / 12
+  REST_V[v.chemistry] * (Number(v.volts) / 12)
 
 export const batteryResults = (v: BatteryValues) => ({
   restV: restVoltage(v),

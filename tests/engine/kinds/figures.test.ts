@@ -108,6 +108,29 @@ test.each([
   expect(device('load', { powerW: 60, nature }).minA).toBeCloseTo(-amps, 9)
 })
 
+test('a load of another voltage than the system draws by its own', () => {
+  const context = { systemV: 24, lowestV: 20, highestV: 29.2 }
+  expect(model('load', { powerW: 60, ratedV: 12 }, context).devices[0]!.minA).toBe(-5)
+  expect(model('load', { powerW: 60 }, context).devices[0]!.minA).toBe(-2.5)
+})
+
+// P = U · I, R = U² / P.
+test.each([
+  ['current', undefined],
+  ['power', { watts: 60 }],
+  ['resistance', { ohms: 2.4 }],
+])('what 60 W at 12 V is at an operating point: %s', (nature, atFullUse) => {
+  expect(device('load', { powerW: 60, nature }).atFullUse).toEqual(atFullUse)
+})
+
+test('outputs of converters name the input that supplies them', () => {
+  for (const key of ['alternator-charger', 'solar-controller', 'step-down']) {
+    const [input, output] = model(key, { efficiency: 80, outputA: 10 }).devices
+    expect(output!.suppliedBy).toEqual({ device: input!.key, efficiency: 0.8 })
+  }
+  expect(device('inverter', { powerW: 900, efficiency: 90 }).atFullUse).toEqual({ watts: 1000 })
+})
+
 test('a stated current counts before the power', () => {
   expect(device('load', { currentA: 4, powerW: 60 }).minA).toBe(-4)
 })

@@ -1,42 +1,15 @@
 import { describe, expect, test } from 'vitest'
 import { KINDS, kindOf } from '../../../engine/kinds/all'
-import { textWidth } from '../../../engine/kinds/draw'
 import { valueFault } from '../../../engine/model/fieldfault'
 import type { Field } from '../../../engine/model/fields'
 import { SHELF_GROUPS } from '../../../engine/model/kind'
-import type { Mark, XY } from '../../../engine/model/marks'
+import { extent } from './extent'
 import { currentRecords, writtenRecords } from './record'
 import { variantsOf } from './variants'
 
 const CONTEXT = { systemV: 12, lowestV: 10, highestV: 14.6 }
 const GRID = 2.5
 const onGrid = (mm: number) => Number.isInteger(mm / GRID)
-
-/** Corners of the smallest box around a mark. */
-function extent(mark: Mark): readonly XY[] {
-  switch (mark.is) {
-    case 'line':
-      return mark.points
-    case 'circle':
-      return [
-        [mark.at[0] - mark.r, mark.at[1] - mark.r],
-        [mark.at[0] + mark.r, mark.at[1] + mark.r],
-      ]
-    case 'arc':
-      return Array.from({ length: 33 }, (_, i) => {
-        const a = ((mark.from + ((mark.to - mark.from) * i) / 32) * Math.PI) / 180
-        return [mark.at[0] + mark.r * Math.cos(a), mark.at[1] + mark.r * Math.sin(a)]
-      })
-    case 'text': {
-      const width = textWidth(mark.text, mark.height)
-      const back = { start: 0, middle: width / 2, end: width }[mark.anchor ?? 'start']
-      return [
-        [mark.at[0] - back, mark.at[1] - mark.height],
-        [mark.at[0] - back + width, mark.at[1]],
-      ]
-    }
-  }
-}
 
 test('keys of kinds are unique, well formed and found', () => {
   expect(new Set(KINDS.map((k) => k.key)).size).toBe(KINDS.length)

@@ -3,6 +3,9 @@ import { KINDS } from '../../../engine/kinds/all'
 import { boxOf, symbolOf, terminalsOf } from '../../../engine/kinds/place'
 import type { Conductor, Part, Turn } from '../../../engine/model/design'
 import { initialValues } from '../../../engine/model/values'
+import { extent } from './extent'
+
+const SLACK = 1e-9
 
 const TURNS: readonly Turn[] = [0, 90, 180, 270]
 
@@ -60,10 +63,11 @@ describe.each(KINDS.map((k) => [k.key, k] as const))('%s in every stance', (key,
         for (const t of terminalsOf(p))
           expect(ends.some(([ex, ey]) => near(ex, t.x - x) && near(ey, t.y - y))).toBe(true)
         for (const m of symbol.marks)
-          if (m.is === 'circle') {
-            expect(m.at[0] - m.r >= -1e-9 && m.at[0] + m.r <= w + 1e-9).toBe(true)
-            expect(m.at[1] - m.r >= -1e-9 && m.at[1] + m.r <= h + 1e-9).toBe(true)
-          }
+          for (const [ex, ey] of extent(m))
+            expect(
+              ex >= -SLACK && ey >= -SLACK && ex <= w + SLACK && ey <= h + SLACK,
+              JSON.stringify(m),
+            ).toBe(true)
       })
 })
 
