@@ -99,10 +99,13 @@ function judge(c: RunCase, w: Conductor, limitA: number | null): ConductorVerdic
     if (e === undefined) return []
     const lengthM = (branch: number): number | null =>
       border.conductors.get(p.form.branches[branch]!.id)?.lengthM ?? null
-    const end = (side: 'from' | 'to') => ({
-      protection: protection.end(e, side),
-      ahead: protection.ahead(e, side, lengthM),
-    })
+    const end = (side: 'from' | 'to') => {
+      const into = (side === 'from' ? protection.intoFrom : protection.intoTo)[e]
+      return {
+        protection: protection.end(e, side),
+        ahead: into === Number.POSITIVE_INFINITY ? protection.ahead(e, side, lengthM) : null,
+      }
+    }
     return [verdict(end('from'), end('to'), allowed)]
   })
   return GRAVEST.flatMap((name) => verdicts.filter((v) => v.verdict === name))[0] ?? null

@@ -1,15 +1,22 @@
 import { found, type Rule } from './rule'
 
-/** P5: a return can be made to carry, for as long as no fuse blows, more than it may. */
+/**
+ * P5: a return can be made to carry, for as long as no fuse blows, more than it may. Where it has no limit at all,
+ * some feed has no protection: that feed is the cause and is found by P1, so the returns behind it are not listed too.
+ */
 export const thinReturn: Rule = {
   id: 'P5',
   looksFor: 'returns thinner than what the fuses on the positive side let through',
-  check: ({ design, answers, ruleSet }) =>
-    design.conductors.flatMap((c) => {
+  check: ({ design, answers, ruleSet }) => {
+    const bareFeed = [...answers.runs.values()].some(
+      (run) => 'value' in run.verdict && run.verdict.value === 'unprotected',
+    )
+    return design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
       if (!run?.sustained || !('value' in run.sustained) || !('value' in run.ampacity)) return []
       const limit = run.ampacity.value.amps * ruleSet.deviceShare.value
       const { amps, guards } = run.sustained.value
+      if (amps === 'unlimited' && bareFeed) return []
       if (amps !== 'unlimited' && amps <= limit * (1 + 1e-9)) return []
       return [
         found(
@@ -21,5 +28,6 @@ export const thinReturn: Rule = {
           { actual: { value: amps, unit: 'A' }, limit: { value: limit, unit: 'A' } },
         ),
       ]
-    }),
+    })
+  },
 }

@@ -1,0 +1,98 @@
+import { apply } from '../../../engine/edit/apply'
+import type { Edit } from '../../../engine/edit/edit'
+import type { Design } from '../../../engine/model/design'
+import { newConductor } from '../../../engine/model/newdesign'
+import { conductorNumbered, partNamed } from '../../build'
+import { vetVan } from './vetvan'
+
+/** One planted mistake, in words for a person and as the finding that it must give. */
+export interface Mistake {
+  readonly what: string
+  readonly rule: string
+  /** Designations and conductor numbers that the finding must name. */
+  readonly names: readonly string[]
+}
+
+export const MISTAKES: readonly Mistake[] = [
+  { what: 'the centrifuge returns to the source negative bar', rule: 'M1', names: ['E5', 'B2'] },
+  { what: 'the front solar controller returns to the load return bar', rule: 'M2', names: ['T1', 'B2'] },
+  { what: 'a tracker is tapped straight off battery 2', rule: 'P1', names: ['W201'] },
+  { what: 'the table lift has a return of 1 mm²', rule: 'P5', names: ['W86'] },
+  { what: 'the rear array has four modules in series', rule: 'V1', names: ['T2'] },
+  { what: 'the loads master relay is rated 70 A', rule: 'S1', names: ['K1'] },
+  { what: 'the second data expander has two ports', rule: 'L1', names: ['T3'] },
+  { what: 'the feed of the ceiling light has no length', rule: 'D1', names: ['W67'] },
+]
+
+/** The veterinary van with one mistake of each kind planted. */
+export function mistakes(): Design {
+  const clean = vetVan()
+  return {
+    ...planted(clean),
+    id: 'demo-mistakes',
+    settings: { ...clean.settings, name: 'Veterinary van with planted mistakes', revision: 'X' },
+  }
+}
+
+function planted(clean: Design): Design {
+  const part = (designation: string): string => partNamed(clean, designation).id
+  /** The conductor between two parts. */
+  const between = (a: string, b: string, terminal: string): string => {
+    const found = clean.conductors.find(
+      (c) =>
+        [c.from, c.to].some((t) => t.part === part(a) && t.terminal === terminal) &&
+        [c.from, c.to].some((t) => t.part === part(b)),
+    )
+    if (!found) throw new Error(`nothing joins ${a} ${terminal} to ${b}`)
+    return found.id
+  }
+  const tracker = {
+    ...partNamed(clean, 'E8'),
+    id: 'p901',
+    designation: 'E31',
+    name: 'Tracker',
+    location: 'battery bay',
+    values: { ...partNamed(clean, 'E8').values, currentA: 0.4 },
+  }
+  const tap = {
+    ...newConductor('c901', 'W201', { part: part('G2'), terminal: '+' }, { part: 'p901', terminal: '+' }),
+    size: '1mm2',
+    lengthM: 1.4,
+    colour: 'RD',
+  }
+  const tapReturn = {
+    ...newConductor('c902', 'W202', { part: 'p901', terminal: '-' }, { part: part('W4'), terminal: '13l' }),
+    size: '1mm2',
+    lengthM: 2.2,
+    colour: 'BN',
+    returnOf: 'c901',
+  }
+  const edits: Edit[] = [
+    {
+      do: 'reconnect',
+      conductor: between('E5', 'W4', '-'),
+      end: 'to',
+      to: { part: part('W3'), terminal: '6l' },
+    },
+    {
+      do: 'reconnect',
+      conductor: between('T1', 'W3', 'bat-'),
+      end: 'to',
+      to: { part: part('W4'), terminal: '13r' },
+    },
+    { do: 'add', parts: [tracker], conductors: [tap, tapReturn] },
+    { do: 'conductor', conductors: [between('M4', 'W4', '-')], set: { size: '1mm2' } },
+    { do: 'value', part: part('G6'), field: 'series', value: 4 },
+    { do: 'value', part: part('G6'), field: 'parallel', value: 1 },
+    { do: 'value', part: part('K1'), field: 'ratingA', value: 70 },
+    { do: 'remove', parts: [], conductors: [between('T3', 'K12', 'data')] },
+    { do: 'value', part: part('K12'), field: 'ports', value: 2 },
+    { do: 'conductor', conductors: [between('E2', 'F5', '+')], set: { lengthM: null } },
+  ]
+  const result = apply(clean, { do: 'all', edits })
+  if (result.refused) throw new Error(result.why)
+  return result.design
+}
+
+/** Numbers of the planted conductors, for reading a finding. */
+export const numbered = (d: Design, number: string): string => conductorNumbered(d, number).id
