@@ -150,7 +150,8 @@ export function meshReturns(
   function limiting(program: Program, answer: LinearAnswer & { status: 'optimal' }): CutMember[] {
     const found = new Map<string, CutMember>()
     const add = (member: CutMember): void => {
-      if (Number.isFinite(member.amps)) found.set(`${member.kind} ${member.id}`, member)
+      if (member.amps > 0 && member.amps < Number.POSITIVE_INFINITY)
+        found.set(`${member.kind} ${member.id}`, member)
     }
     const fuse = (row: number): void => {
       if (row < m && p.rating[row]! >= 0)

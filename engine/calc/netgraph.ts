@@ -122,7 +122,7 @@ export function withMissing(capacities: Float64Array, rating: number): Float64Ar
   return capacities.map((c) => (Number.isNaN(c) ? rating : c))
 }
 
-/** Is the flow the same with missing ratings at 0 and without limit, but for rounding? */
+/** Is the flow the same with missing ratings at 0 and without limit, to a millionth? */
 export function sameFlow(least: number, most: number): boolean {
-  return least === most || (most < Number.POSITIVE_INFINITY && most - least <= 1e-9 * most)
+  return least === most || (most < Number.POSITIVE_INFINITY && most - least <= 1e-6 * Math.max(1, most))
 }

@@ -166,3 +166,57 @@ export function sustainedByLp(form: NetworkForm, branches: readonly number[], vo
     kept.dispose()
   }
 }
+
+/**
+ * Greatest lasting current through a bridge from a short across one device, by its definition: the lesser of the
+ * flow from the device's negative terminal to one end and from the other end to its positive terminal, other
+ * devices delivering 0 to their fault current; sources whose negative terminal lies on the shorted device's side of
+ * the bridge are left out where both lie in the bridge's net. Two programs a device and sense.
+ */
+export function shortByLp(form: NetworkForm, bridge: number): number {
+  const b = form.branches[bridge]!
+  const rest = { ...form, branches: form.branches.filter((_, e) => e !== bridge) }
+  const whole = netsOf(form)
+  const parted = netsOf(rest)
+  const inNet = (node: string): boolean => whole.get(node) === whole.get(b.from)
+  let worst = 0
+  for (const d of form.devices) {
+    const able = (s: NetworkForm['devices'][number]): boolean =>
+      s !== d &&
+      !(inNet(s.negative) && inNet(d.negative) && parted.get(s.negative) === parted.get(d.negative))
+    const flow = (from: string, to: string): number =>
+      from === to ? Number.POSITIVE_INFINITY : flowByLp(rest, from, to, able)
+    for (const [near, far] of [
+      [b.from, b.to],
+      [b.to, b.from],
+    ] as const)
+      worst = Math.max(worst, Math.min(flow(d.negative, near), flow(far, d.positive)))
+  }
+  return worst
+}
+
+function flowByLp(
+  form: NetworkForm,
+  from: string,
+  to: string,
+  able: (device: NetworkForm['devices'][number]) => boolean,
+): number {
+  const rows = new Map<string, [number, number][]>(form.nodes.map((id) => [id, []]))
+  const bounds: (readonly [number, number])[] = []
+  const arc = (tail: string, head: string, low: number, high: number): void => {
+    rows.get(tail)!.push([bounds.length, -1])
+    rows.get(head)!.push([bounds.length, 1])
+    bounds.push([low, high])
+  }
+  arc(to, from, 0, Number.POSITIVE_INFINITY)
+  for (const b of form.branches) {
+    if (b.from === b.to) continue
+    const most = b.kind === 'fuse' ? b.rating! : Number.POSITIVE_INFINITY
+    arc(b.from, b.to, -most, most)
+  }
+  for (const d of form.devices)
+    if (d.positive !== d.negative && able(d)) arc(d.negative, d.positive, 0, amps(d.sustainedFault))
+  const objective = bounds.map((_, j) => (j === 0 ? 1 : 0))
+  const answer = solveLp({ sense: 'max', objective, rows: [...rows.values()].map(balanced), bounds })
+  return answer.status === 'optimal' ? answer.value : Number.POSITIVE_INFINITY
+}
