@@ -21,7 +21,7 @@ export type {
 export { type BreakingCurrents, breakingCurrents } from './calc/breaking'
 export { type LoadDrop, loadDrops, type NoDrop, sourcesOff } from './calc/drop'
 export { type Envelope, type EnvelopeResult, envelopes, type NoEnvelope } from './calc/envelope'
-export { type NodeFaults, nodeFaults } from './calc/fault'
+export { type FaultFlow, faultFlows, type NodeFaults, nodeFaults } from './calc/fault'
 export { type FaultCase, GREATEST, LEAST, type NoFault } from './calc/faultsystem'
 export type { BranchKind, NetworkBranch, NetworkDevice, NetworkForm } from './calc/form'
 export { type LoadFlow, loadFlow, type NoLoadFlow } from './calc/loadflow'

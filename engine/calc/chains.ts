@@ -23,23 +23,31 @@ export function chains(p: Prepared, figure: Float64Array): (device: number) => R
   const delivering = steps(p, figure, (d) => (isBattery(p, d) ? 'forwards' : 'none'))
   const exchanging = steps(p, figure, (d) => (isBattery(p, d) ? 'both' : 'none'))
   const known = new Map<number, Range | undefined>()
+  const whileDrawing = new Map<number, Range | undefined>()
+  const whileDelivering = new Map<number, Range | undefined>()
   return (d) => {
     const from = p.net[p.negative[d]!]!
     const to = p.net[p.positive[d]!]!
     if (from === to) return { from: 0, to: 0 }
     const key = from * p.netCount + to
     if (!known.has(key)) known.set(key, range(delivering, from, to) ?? range(exchanging, from, to))
-    return known.get(key) ?? range(others(p, figure, d), from, to)
+    const byBatteries = known.get(key)
+    if (byBatteries) return byBatteries
+    // A load or a source is no way up for itself; only a two-way device has to be left out by name.
+    const draws = p.min[d]! < 0
+    if (draws && p.max[d]! > 0) return range(others(p, figure, true, d), from, to)
+    const byOthers = draws ? whileDrawing : whileDelivering
+    if (!byOthers.has(key)) byOthers.set(key, range(others(p, figure, draws, -1), from, to))
+    return byOthers.get(key)
   }
 }
 
 type Direction = 'none' | 'forwards' | 'backwards' | 'both'
 
-/** Everybody but the device itself, each the way its bounds let it go while the device draws (or delivers). */
-function others(p: Prepared, figure: Float64Array, device: number): Map<number, Step[]> {
-  const draws = p.min[device]! < 0
+/** Everybody but one device, each the way its bounds let it go while that device draws (or delivers). */
+function others(p: Prepared, figure: Float64Array, draws: boolean, without: number): Map<number, Step[]> {
   return steps(p, figure, (d) => {
-    if (d === device) return 'none'
+    if (d === without) return 'none'
     const up = draws ? p.max[d]! > 0 : p.min[d]! < 0
     const down = draws ? p.min[d]! < 0 : p.max[d]! > 0
     return up ? (down ? 'both' : 'forwards') : down ? 'backwards' : 'none'

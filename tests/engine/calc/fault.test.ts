@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { nodeFaults } from '../../../engine/calc/fault'
+import { faultFlows, nodeFaults } from '../../../engine/calc/fault'
 import { type FaultCase, GREATEST, LEAST } from '../../../engine/calc/faultsystem'
 import type { NetworkBranch, NetworkDevice, NetworkForm } from '../../../engine/calc/form'
 import { loadFlow } from '../../../engine/calc/loadflow'
@@ -138,6 +138,30 @@ describe('prospective current', () => {
       const v = p.nodeIndex.get('load4+')!
       expect(answer.amps[v]! / flow.branchAmps.at(-1)!).toBeCloseTo(1, 4)
     }
+  })
+
+  it('passes each branch as the load flow has it with the short circuit drawn in', () => {
+    for (let seed = 41; seed <= 50; seed++) {
+      const c = operatingCase(seed, 7)
+      const form = { ...c.form, devices: c.form.devices.filter((d) => d.emf !== undefined) }
+      const flows = faultFlows(prepare(form), AS_GIVEN)
+      if ('reason' in flows) throw new Error(flows.reason)
+      for (const node of ['load2+', 'way5', 'alternator']) {
+        const short = { ...wire(node, 'bank0-', 1e-9), id: 'short' }
+        const drawn = loadFlow(prepare({ ...form, branches: [...form.branches, short] }))
+        if ('reason' in drawn) throw new Error(drawn.reason)
+        const { amps, branchAmps } = flows(form.nodes.indexOf(node))
+        expect(amps / drawn.branchAmps.at(-1)!).toBeCloseTo(1, 4)
+        branchAmps.forEach((x, e) => {
+          expect(Math.abs(x - drawn.branchAmps[e]!)).toBeLessThan(1e-4 * amps)
+        })
+      }
+    }
+  })
+
+  it('counts a node below the return by its size', () => {
+    const joined = network([], [battery('low', '+', '-', 12, 0.01), battery('high', '+', '--', 24, 0.01)])
+    expect(at(joined, '--')).toBeCloseTo(12 / 0.02, 6)
   })
 
   it('is not given on the return; is what sources push in where no battery is; is 0 where nothing feeds', () => {
