@@ -1,60 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import type { NetworkBranch, NetworkDevice, NetworkForm } from '../../../engine/calc/form'
+import type { NetworkForm } from '../../../engine/calc/form'
 import { prepare } from '../../../engine/calc/prepare'
 import { type EndProtection, protection } from '../../../engine/calc/protection'
 import { endFlowByLp } from '../../reference/flowprograms'
+import { battery, fuse, load, network, source, wire } from '../../reference/handmade'
 
 /** Worked by hand: invented networks, the arithmetic beside each figure. */
-
-const wire = (id: string, from: string, to: string): NetworkBranch => ({
-  id,
-  from,
-  to,
-  resistance: 0.001,
-  kind: 'conductor',
-})
-const fuse = (id: string, from: string, to: string, rating: number): NetworkBranch => ({
-  id,
-  from,
-  to,
-  resistance: 0.0002,
-  kind: 'fuse',
-  rating,
-})
-const battery = (id: string, positive: string, negative: string): NetworkDevice => ({
-  id,
-  positive,
-  negative,
-  min: -100,
-  max: 200,
-  sustainedFault: 'unlimited',
-  emf: 12.8,
-  internalResistance: 0.003,
-})
-const source = (id: string, positive: string, negative: string, amps: number): NetworkDevice => ({
-  id,
-  positive,
-  negative,
-  min: 0,
-  max: amps,
-  sustainedFault: amps,
-})
-const load = (id: string, positive: string, negative: string, amps: number): NetworkDevice => ({
-  id,
-  positive,
-  negative,
-  min: -amps,
-  max: 0,
-  sustainedFault: 0,
-})
-
-function network(branches: NetworkBranch[], devices: NetworkDevice[]): NetworkForm {
-  const ends = [
-    ...branches.flatMap((b) => [b.from, b.to]),
-    ...devices.flatMap((d) => [d.positive, d.negative]),
-  ]
-  return { nodes: [...new Set(ends)], branches, devices }
-}
 
 function at(form: NetworkForm, id: string, end: 'from' | 'to'): EndProtection {
   const p = prepare(form)
