@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -32,6 +33,12 @@ describe('network command', () => {
     expect(complaints).toEqual([])
     expect(JSON.parse(printed).branches[0]).toMatchObject({ id: 'feed', envelope: [0, 4] })
   })
+
+  it('is reached from the shell', () => {
+    const main = new URL('../../../app/cli/main.ts', import.meta.url).pathname
+    const printed = execFileSync('npx', ['tsx', main, 'network', good], { encoding: 'utf8' })
+    expect(JSON.parse(printed).counts).toEqual({ nodes: 3, branches: 1, devices: 2, nets: 2 })
+  }, 60_000)
 
   it('writes it to a file instead', async () => {
     const file = join(folder, 'out.json')

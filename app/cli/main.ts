@@ -1,0 +1,14 @@
+import { NETWORK_USAGE, network, type Out } from './network'
+
+/** Commands by name. Each reads files and writes to the shell; the engine does the rest. */
+const COMMANDS = new Map<string, (args: readonly string[], out: Out) => Promise<number>>([
+  ['network', network],
+])
+
+const [name = '', ...args] = process.argv.slice(2)
+const command = COMMANDS.get(name)
+if (command) process.exitCode = await command(args, { print: console.log, complain: console.error })
+else {
+  console.error(`Usage:\n  ${NETWORK_USAGE}`)
+  process.exitCode = 2
+}
