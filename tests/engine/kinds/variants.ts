@@ -2,13 +2,20 @@ import type { Cell, Field, Row, Value, Values } from '../../../engine/model/fiel
 import type { Kind } from '../../../engine/model/kind'
 import { initialValues } from '../../../engine/model/values'
 
-/** Values of a kind that reach every shape it can take: one field at a time away from its initial value. */
+/** Values of a kind that reach every shape it can take: one field at a time away from its initial value, then all. */
 export function variantsOf(kind: Kind): readonly Values[] {
   const initial: Values = initialValues(kind.fields)
   const all = [initial]
   for (const [key, field] of Object.entries(kind.fields))
     if (field.role !== 'result') for (const value of extremes(field)) all.push({ ...initial, [key]: value })
+  for (const end of [0, -1]) all.push({ ...initial, ...atEnds(kind, end) })
   return all
+}
+
+/** Every field at its first or at its last extreme, all together. */
+function atEnds(kind: Kind, end: number): Values {
+  const inputs = Object.entries(kind.fields).filter(([, field]) => field.role !== 'result')
+  return Object.fromEntries(inputs.map(([key, field]) => [key, extremes(field).at(end)!]))
 }
 
 function extremes(field: Field): readonly Value[] {
