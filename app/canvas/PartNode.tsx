@@ -42,7 +42,6 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
           position={POSITION[t.side]}
           className={`terminal ${t.pole}`}
           title={`${part.designation} ${t.name}`}
-          aria-label={`${part.designation}, ${t.name}`}
           style={{ left: (t.x - part.x) * PX, top: (t.y - part.y) * PX }}
         />
       ))}

@@ -1,0 +1,91 @@
+import { expect, test } from 'playwright/test'
+import { Table } from './table'
+import { smallVan } from './van'
+
+test('the whole story by keyboard alone', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  const { keyboard } = page
+
+  await test.step('place a fridge by typing, and name it', async () => {
+    await keyboard.press('p')
+    await keyboard.type('fridge')
+    await keyboard.press('Enter')
+    await expect(table.part('E2')).toBeVisible()
+    await expect(table.card.getByLabel('Name')).toBeFocused()
+    await keyboard.type('Fridge')
+    await keyboard.press('Enter')
+    for (let i = 0; i < 12; i++) {
+      await keyboard.press('Tab')
+      if (await table.card.getByLabel('Running current').evaluate((e) => e === document.activeElement)) break
+    }
+    await keyboard.type('6')
+    await keyboard.press('Enter')
+    await keyboard.press('Escape')
+  })
+
+  await test.step('join it from the battery, without protection', async () => {
+    await keyboard.press('f')
+    await keyboard.type('G1')
+    await keyboard.press('Enter')
+    await expect(table.card.getByRole('heading', { level: 2 })).toContainText('G1')
+    await keyboard.press('j')
+    await keyboard.type('positive')
+    await keyboard.press('Enter')
+    await keyboard.type('E2 positive')
+    await keyboard.press('Enter')
+    await expect(table.said).toContainText('W9 and W10')
+    // A fridge takes constant power: 6 A at 12 V is 7.2 A at 10 V, the lowest that the system runs at.
+    await expect(table.card.getByTestId('forward')).toContainText('7.2 A')
+    await expect(table.checks).toContainText(/[1-9] danger/)
+  })
+
+  await test.step('go to the finding', async () => {
+    await keyboard.press('n')
+    await expect(table.findings.locator('.finding.shown')).toContainText('W9')
+  })
+
+  await test.step('take it off and join it to a fuse way', async () => {
+    await keyboard.press('f')
+    await keyboard.type('W9')
+    await keyboard.press('Enter')
+    await keyboard.press('Delete')
+    await expect(table.run('W9')).toHaveCount(0)
+    await keyboard.press('f')
+    await keyboard.type('F2')
+    await keyboard.press('Enter')
+    await keyboard.press('j')
+    await keyboard.type('way 3')
+    await keyboard.press('Enter')
+    await keyboard.type('E2 positive')
+    await keyboard.press('Enter')
+    await expect(table.run('W9')).toHaveCount(1)
+    await expect(table.checks).toContainText('0 dangers')
+  })
+
+  await test.step('nudge, turn, undo and see the keys', async () => {
+    await keyboard.press('f')
+    await keyboard.type('Fridge')
+    await keyboard.press('Enter')
+    await keyboard.press('ArrowRight')
+    await keyboard.press('t')
+    await expect(page.getByRole('button', { name: 'Undo: Turn part' })).toBeVisible()
+    await keyboard.press('Control+z')
+    await keyboard.press('?')
+    await expect(page.getByRole('dialog', { name: 'Keys and hands' })).toBeVisible()
+    await keyboard.press('Escape')
+  })
+})
+
+test('the view changes and keeps the selection', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.pickRun('W5')
+  await page.keyboard.press('1')
+  await expect(page.getByRole('radio', { name: 'Single-line' })).toBeChecked()
+  await expect(table.run('W6')).toHaveCount(0)
+  await expect(table.run('W5')).toHaveClass(/selected/)
+  await page.keyboard.press('2')
+  await expect(table.run('W6')).toHaveCount(1)
+  await expect(table.run('W5')).toHaveClass(/selected/)
+})
