@@ -22,7 +22,7 @@ export interface Analysis {
  * ampacity, meters. Pure. O(positions × (parts + conductors)) where the design is mostly a tree.
  */
 export function answersOf(design: Design): Analysis {
-  const ruleSet = ruleSetOf(design.settings) ?? RULE_SETS[0]!
+  const ruleSet = ruleSetOf(design) ?? RULE_SETS[0]!
   const border = networkOf(design, 'any', new Set())
   const states = positionsOf(border).open.map((open): State => {
     const any = solved(open.size === 0 ? border : networkOf(design, 'any', open))

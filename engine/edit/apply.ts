@@ -8,6 +8,7 @@ import { applyMove } from './move'
 import { applyPart } from './part'
 import { applyReconnect } from './reconnect'
 import { applyRemove } from './remove'
+import { applyRules } from './rules'
 import { applySettings } from './settings'
 import { applyTurn } from './turn'
 import { applyValue } from './value'
@@ -40,6 +41,8 @@ export function apply(design: Design, edit: Edit): EditResult {
       return applyConductor(design, edit)
     case 'settings':
       return applySettings(design, edit)
+    case 'rules':
+      return applyRules(design, edit)
     case 'all':
       return applyAll(design, edit.edits)
   }

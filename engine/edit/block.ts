@@ -5,7 +5,7 @@ import { keyOf, netsOf } from './nets'
 
 /**
  * The block or bar that a terminal is fed from: its own part, or the nearest along conductors, fuses, switches,
- * contacts and splices. Parts that themselves take or give current are not passed. null: none. O(what hangs before it).
+ * contacts and splices. What takes or gives current at a terminal, and leads no further, is not passed. null: none. O(what hangs before it).
  */
 export function blockBehind(design: Design, start: TerminalRef): Part | null {
   const nets = netsOf(design)
@@ -21,11 +21,10 @@ export function blockBehind(design: Design, start: TerminalRef): Part | null {
     if (!part) continue
     if (isBlock(part)) return part
     const model = nets.electrical(t.part)
-    if (model?.devices.some((d) => d.positive === t.terminal || d.negative === t.terminal)) continue
-    for (const b of model?.branches ?? []) {
-      if (b.from === t.terminal) push({ part: t.part, terminal: b.to })
-      if (b.to === t.terminal) push({ part: t.part, terminal: b.from })
-    }
+    const ways = model?.branches.filter((b) => b.from === t.terminal || b.to === t.terminal) ?? []
+    const ends = model?.devices.some((d) => d.positive === t.terminal || d.negative === t.terminal) ?? false
+    if (ends && ways.length === 0) continue
+    for (const b of ways) push({ part: t.part, terminal: b.from === t.terminal ? b.to : b.from })
     for (const group of model?.merges ?? [])
       if (group.includes(t.terminal)) for (const terminal of group) push({ part: t.part, terminal })
     for (const c of conductorsAt(design, t.part, t.terminal)) {

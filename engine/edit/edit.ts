@@ -1,5 +1,6 @@
 import type { Conductor, ConductorId, Design, Part, PartId, Settings, TerminalRef } from '../model/design'
 import type { Value } from '../model/fields'
+import type { OwnRules } from '../tables/ownrules'
 
 /**
  * An edit is data: it can be named in the history, offered as a fix, sent to a worker, and replayed in a test.
@@ -26,6 +27,7 @@ export type Edit =
     }
   | { readonly do: 'conductor'; readonly conductors: readonly ConductorId[]; readonly set: ConductorChange }
   | { readonly do: 'settings'; readonly set: Partial<Settings> }
+  | { readonly do: 'rules'; readonly own: OwnRules | null }
   | { readonly do: 'all'; readonly edits: readonly Edit[] }
 
 /** One member of the union: `EditOf<'move'>`. */

@@ -3,7 +3,7 @@ import type { PartDevice } from '../model/kind'
 import { conductorsAt, partById } from '../model/lookup'
 import { netsOf } from './nets'
 
-/** A conductor that feeds a consumer, told from its two ends whichever way it was drawn. */
+/** A conductor between a feed and a consumer (or a charger), told from its two ends whichever way it was drawn. */
 export interface Fed {
   readonly feed: TerminalRef
   /** The consumer's positive terminal. */
@@ -36,9 +36,15 @@ const isConsumer = (design: Design, t: TerminalRef): boolean => consumerAt(desig
 const consumerAt = (design: Design, t: TerminalRef): PartDevice | undefined =>
   consumersIn(design, t.part).find((d) => d.positive === t.terminal)
 
-/** The devices of a part that take current: loads, inputs of converters, inverter-chargers. */
+/**
+ * The devices of a part that hang on a feed with a return of their own: loads, inputs of converters, and what
+ * charges. PV arrays and alternators are feeds themselves; a step-down converter's output begins circuits of its own.
+ */
 export const consumersIn = (design: Design, part: PartId): readonly PartDevice[] =>
-  devicesOf(design, part).filter((d) => d.role === 'load' || d.role === 'two-way')
+  devicesOf(design, part).filter((d) => {
+    if (d.role === 'source') return !FEEDS.includes(partById(design, part)?.kind ?? '')
+    return d.role !== 'battery'
+  })
 
 const devicesOf = (design: Design, part: PartId) => netsOf(design).electrical(part)?.devices ?? []
 
@@ -48,3 +54,4 @@ export const charges = (design: Design, part: Part): boolean =>
   devicesOf(design, part.id).some((d) => d.role === 'source' || d.role === 'two-way')
 
 const STEP_DOWN = 'step-down'
+const FEEDS: readonly string[] = ['pv-array', 'alternator', STEP_DOWN]

@@ -52,7 +52,7 @@ export function joinEdit(
 
 /** By what the two terminals carry, or by the net they join; black where nothing tells. */
 function colourFor(design: Design, nets: Nets, a: TerminalRef, b: TerminalRef): string {
-  const colours = ruleSetOf(design.settings)?.colours
+  const colours = ruleSetOf(design)?.colours
   if (!colours) return 'BK'
   const poles = [nets.terminal(a)?.pole, nets.terminal(b)?.pole]
   for (const pole of ['data', 'mains', 'sense', 'positive', 'negative'] as const)

@@ -19,7 +19,8 @@ export interface ReturnWay {
  * 2 the return bar of the fuse block that feeds;
  * 3 the bar that other consumers of that block return to, most of them first;
  * 4 where there is a load-side shunt: a bar behind it for what only takes, one not behind it for what also charges;
- * 5 the nearest negative bar.
+ * 5 the nearest negative bar;
+ * 6 the negative terminal of a battery that feeds, where there is no such bar.
  */
 export function returnWay(design: Design, fed: Fed): ReturnWay {
   const block = blockBehind(design, fed.feed)
@@ -28,9 +29,10 @@ export function returnWay(design: Design, fed: Fed): ReturnWay {
     ownBar(design, block) ??
     sharedBar(design, block, fed) ??
     shuntSide(design, fed) ??
-    nearest(design, fed) ?? {
+    nearest(design, fed) ??
+    battery(design, fed) ?? {
       to: null,
-      why: 'No return was drawn: there is no negative bar with a free stud yet.',
+      why: 'No return was drawn: there is neither a negative bar with a free stud nor a battery yet.',
     }
   )
 }
@@ -102,6 +104,16 @@ function nearest(design: Design, fed: Fed): ReturnWay | null {
   return {
     to: stud,
     why: `The return goes to ${partById(design, stud.part)!.designation}, the nearest negative bar.`,
+  }
+}
+
+function battery(design: Design, fed: Fed): ReturnWay | null {
+  const nets = netsOf(design)
+  const feeding = nets.positives(nets.netOf(fed.feed)).find((h) => h.device?.role === 'battery')
+  if (!feeding?.device) return null
+  return {
+    to: { part: feeding.part.id, terminal: feeding.device.negative },
+    why: `The return goes to ${feeding.part.designation} itself, as there is no negative bar yet.`,
   }
 }
 

@@ -1,6 +1,4 @@
 import type { Design, Settings } from '../model/design'
-import { OWN_BOUNDS, type OwnRules } from '../tables/ownrules'
-import { ruleSetByKey } from '../tables/rulesets'
 import { done, set } from './change'
 import type { EditOf, EditResult, Refusal } from './edit'
 import { refuse } from './refuse'
@@ -13,14 +11,7 @@ export function applySettings(design: Design, edit: EditOf<'settings'>): EditRes
   return done(settings === design.settings ? design : { ...design, settings })
 }
 
-function settingsFault({
-  systemV,
-  ambientC,
-  coldestC,
-  date,
-  ruleSet,
-  ownRules,
-}: Partial<Settings>): Refusal | null {
+function settingsFault({ systemV, ambientC, coldestC, date, ruleSet }: Partial<Settings>): Refusal | null {
   if (systemV !== undefined && ![12, 24, 48].includes(systemV))
     return refuse('system-voltage', 'The system voltage is 12, 24 or 48 V.')
   for (const celsius of [ambientC, coldestC])
@@ -30,19 +21,6 @@ function settingsFault({
     return refuse('date', 'A date is written year, month, day: 2026-03-04.')
   if (ruleSet !== undefined && ruleSet === '')
     return refuse('no-rule-set', 'A design names the rule set of its checks.')
-  return ownRules === undefined ? null : ownRulesFault(ownRules)
-}
-
-function ownRulesFault(own: OwnRules): Refusal | null {
-  if (own.title.trim() === '')
-    return refuse('own-rules', 'Rules of your own need a title; it is printed with every result.')
-  if (!ruleSetByKey(own.basedOn))
-    return refuse('own-rules', 'Rules of your own are based on one of the built-in rule sets.')
-  for (const [key, [least, most]] of Object.entries(OWN_BOUNDS)) {
-    const value = own[key as keyof typeof OWN_BOUNDS]
-    if (value !== undefined && !(value >= least && value <= most))
-      return refuse('own-rules', `This figure of your own rules lies between ${least} and ${most}.`)
-  }
   return null
 }
 

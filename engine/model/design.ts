@@ -74,10 +74,8 @@ export interface Settings {
   /** ISO 8601 date, "2026-03-04". */
   readonly date: string
   readonly systemV: SystemVoltage
-  /** Key of the rule set; "own": the designer's own, in `ownRules`. */
+  /** Key of the rule set; "own": the designer's own, in `ownRules` of the design. */
   readonly ruleSet: string
-  /** Kept while another rule set is chosen. */
-  readonly ownRules?: OwnRules
   readonly ambientC: number
   /** Lowest temperature that the PV array is expected to see, °C: decides the cold open-circuit voltage. */
   readonly coldestC: number
@@ -88,6 +86,8 @@ export interface Design {
   /** Permanent id of the design, for the browser's database. */
   readonly id: string
   readonly settings: Settings
+  /** The designer's own rules; kept while another rule set is chosen. */
+  readonly ownRules?: OwnRules
   readonly parts: readonly Part[]
   readonly conductors: readonly Conductor[]
 }

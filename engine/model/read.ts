@@ -1,4 +1,4 @@
-import { OWN_RULES } from '../tables/ownrules'
+import { OWN_RULES, type OwnRules } from '../tables/ownrules'
 import type { Conductor, Design, Part, Settings } from './design'
 import { FORMAT } from './design'
 import type { KindLookup } from './kind'
@@ -7,7 +7,7 @@ import { foundWords, type Problem, ProblemList } from './problems'
 import { readConductors } from './readconductors'
 import { readParts } from './readparts'
 import { isRecord, readRecord } from './record'
-import { settingsSchema } from './schema'
+import { ownRulesSchema, settingsSchema } from './schema'
 import { type RawFile, upgrade } from './upgrade'
 
 export type ReadResult =
@@ -38,13 +38,16 @@ export function readDesign(text: string, kindOf: KindLookup): ReadResult {
     kindOf,
     problems,
   )
-  const { loomwright: _format, ...rest } = file
+  const { loomwright: _format, ownRules: _rules, ...rest } = file
   const design: Design = { ...rest, ...essentials, parts, conductors }
   return { design, problems: problems.all() }
 }
 
 /** Id and settings; null, with the problem told, where checks could not stand on them. */
-function readEssentials(file: RawFile, problems: ProblemList): Pick<Design, 'id' | 'settings'> | null {
+function readEssentials(
+  file: RawFile,
+  problems: ProblemList,
+): Pick<Design, 'id' | 'settings' | 'ownRules'> | null {
   const { id } = file
   const isId = typeof id === 'string' && id !== '' && id.length <= 64
   if (!isId) problems.add(['id'], 'text of 1 to 64 characters', foundWords(id))
@@ -55,9 +58,12 @@ function readEssentials(file: RawFile, problems: ProblemList): Pick<Design, 'id'
     problems,
     (key) => !ESSENTIAL_SETTINGS.includes(key),
   )
-  const lacksOwn = settings?.ruleSet === OWN_RULES && settings.ownRules === undefined
-  if (lacksOwn) problems.add(['settings', 'ownRules'], 'the rules of its own that the design names', 'none')
-  return isId && settings && !lacksOwn ? { id, settings: settings as unknown as Settings } : null
+  if (!isId || !settings) return null
+  const essentials = { id, settings: settings as Settings }
+  if (file.ownRules === undefined && settings.ruleSet !== OWN_RULES) return essentials
+  const ownRules = readRecord(ownRulesSchema, file.ownRules, ['ownRules'], problems, () => false)
+  if (ownRules) return { ...essentials, ownRules: ownRules as OwnRules }
+  return settings.ruleSet === OWN_RULES ? null : essentials
 }
 
 /** The file at today's format, or null where it is not a design file or from a later version. */

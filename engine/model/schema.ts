@@ -44,20 +44,19 @@ const ownFigure = () =>
 
 const own = ([least, most]: readonly [number, number], unit: string) => figure(least, most, unit).optional()
 
-const ownRules = () =>
-  z.looseObject(
-    {
-      basedOn: name(64),
-      title: name(200),
-      insulationC: own(OWN_BOUNDS.insulationC, '°C'),
-      devicePercent: own(OWN_BOUNDS.devicePercent, '%'),
-      nearSourceM: own(OWN_BOUNDS.nearSourceM, 'm'),
-      nearSourceSheathedM: own(OWN_BOUNDS.nearSourceSheathedM, 'm'),
-      dropCriticalPercent: own(OWN_BOUNDS.dropCriticalPercent, '%'),
-      dropGeneralPercent: own(OWN_BOUNDS.dropGeneralPercent, '%'),
-    },
-    says('own rules: what they are based on, a title, and figures'),
-  )
+export const ownRulesSchema = z.looseObject(
+  {
+    basedOn: name(64),
+    title: name(200),
+    insulationC: own(OWN_BOUNDS.insulationC, '°C'),
+    devicePercent: own(OWN_BOUNDS.devicePercent, '%'),
+    nearSourceM: own(OWN_BOUNDS.nearSourceM, 'm'),
+    nearSourceSheathedM: own(OWN_BOUNDS.nearSourceSheathedM, 'm'),
+    dropCriticalPercent: own(OWN_BOUNDS.dropCriticalPercent, '%'),
+    dropGeneralPercent: own(OWN_BOUNDS.dropGeneralPercent, '%'),
+  },
+  says('own rules: what they are based on, a title, and figures'),
+)
 
 export const settingsSchema = z.looseObject({
   name: text(200).default(''),
@@ -68,7 +67,6 @@ export const settingsSchema = z.looseObject({
   date: text(40).default(''),
   systemV: z.union([z.literal(12), z.literal(24), z.literal(48)], says('12, 24 or 48')),
   ruleSet: name(64),
-  ownRules: ownRules().optional(),
   ambientC: figure(-60, 100, '°C').default(30),
   coldestC: figure(-60, 100, '°C').default(0),
   notes: text(20000).default(''),
@@ -125,6 +123,7 @@ export const fileSchema = z
     loomwright: z.literal(1),
     id: name(64),
     settings: settingsSchema,
+    ownRules: ownRulesSchema.optional(),
     parts: z.array(partSchema),
     conductors: z.array(conductorSchema),
   })

@@ -1,7 +1,7 @@
 import { type Design, FORMAT } from './design'
 
 /** Keys of each record in the order in which people read them; further keys follow, sorted. */
-const FILE = ['loomwright', 'id', 'settings', 'parts', 'conductors']
+const FILE = ['loomwright', 'id', 'settings', 'ownRules', 'parts', 'conductors']
 const SETTINGS = [
   'name',
   'customer',
@@ -11,7 +11,6 @@ const SETTINGS = [
   'date',
   'systemV',
   'ruleSet',
-  'ownRules',
   'ambientC',
   'coldestC',
   'notes',
@@ -44,6 +43,7 @@ export function writeDesign(design: Design): string {
     ...design,
     loomwright: FORMAT,
     settings: ordered({ ...design.settings }, SETTINGS),
+    ...(design.ownRules ? { ownRules: sorted(design.ownRules) } : {}),
     parts: design.parts.map((part) => ordered({ ...part }, PART)),
     conductors: design.conductors.map((conductor) => ordered({ ...conductor }, CONDUCTOR)),
   }

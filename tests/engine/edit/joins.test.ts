@@ -209,6 +209,32 @@ describe('a feed makes its return', () => {
     expect(edit.why).toContain('battery side')
   })
 
+  test('of a charger on the battery side too, whichever way it is drawn', () => {
+    const of = base().part('solar-controller', 'T1', {}, { x: 600, y: 220 }).build()
+    expect(ways(of, joined(of, 'T1.bat+', 'F1.2').made)).toEqual(['F1.2 → T1.bat+', 'T1.bat- → W90.1r'])
+    const alternator = base().part('alternator', 'G9').part('alternator-charger', 'T1').build()
+    expect(ways(alternator, joined(alternator, 'G9.+', 'T1.in+').made)).toEqual([
+      'G9.+ → T1.in+',
+      'T1.- → G9.-',
+    ])
+  })
+
+  test('of a step-down converter behind the shunt: what it takes is load', () => {
+    const of = base().part('step-down', 'T1').build()
+    expect(ways(of, joined(of, 'F1.1', 'T1.in+').made)[1]).toMatch(/^T1\.- → W91\./)
+    expect(joined(of, 'T1.out+', 'F1.1').made.length).toBe(1)
+  })
+
+  test('to the battery itself while there is no bar', () => {
+    const of = design()
+      .part('battery', 'G1')
+      .part('fuse-blade', 'F1')
+      .part('load', 'E1')
+      .join('G1.+', 'F1.1')
+      .build()
+    expect(ways(of, joined(of, 'F1.2', 'E1.+').made)).toEqual(['F1.2 → E1.+', 'E1.- → G1.-'])
+  })
+
   test('to the nearest negative bar where there is no such shunt', () => {
     const of = design()
       .part('battery', 'G1')
@@ -220,6 +246,11 @@ describe('a feed makes its return', () => {
       .join('G1.+', 'F1.1')
       .build()
     expect(ways(of, joined(of, 'F1.2', 'E1.+').made)[1]).toMatch(/^E1\.- → W91\./)
+  })
+
+  test('through a low-voltage cut-out it finds its block', () => {
+    const of = base(true).part('low-voltage-cut-out', 'K1').join('F1.3', 'K1.1').build()
+    expect(ways(of, joined(of, 'K1.2', 'E1.+').made)[1]).toBe('E1.- → F1.r1')
   })
 
   test('through a relay and a splice it still finds its block', () => {

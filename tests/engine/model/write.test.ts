@@ -70,26 +70,30 @@ const anyDesign: fc.Arbitrary<Design> = fc
   .chain((n) => fc.tuple(...Array.from({ length: n }, (_, i) => part(i + 1))))
   .map((parts) => [{ ...parts[0]!, kind: 'unknown-kind', values: { later: true } }, ...parts.slice(1)])
   .chain((parts) =>
-    fc.record({
-      id: name,
-      settings: fc.record({
-        name: text,
-        customer: text,
-        vehicle: text,
-        designer: text,
-        revision: fc.constant('B'),
-        date: fc.constant('2026-03-04'),
-        systemV: fc.constantFrom(12 as const, 24 as const, 48 as const),
-        ruleSet: name,
-        ambientC: fc.integer({ min: -60, max: 100 }),
-        coldestC: fc.integer({ min: -60, max: 100 }),
-        notes: text,
-      }),
-      parts: fc.constant(parts),
-      conductors: fc
-        .nat(8)
-        .chain((m) => fc.tuple(...Array.from({ length: m }, (_, i) => conductor(i + 1, parts)))),
-    }),
+    fc.record<Design, 'id' | 'settings' | 'parts' | 'conductors'>(
+      {
+        id: name,
+        ownRules: fc.constant({ title: 'Own', basedOn: 'us-33cfr183', devicePercent: 90 }),
+        settings: fc.record({
+          name: text,
+          customer: text,
+          vehicle: text,
+          designer: text,
+          revision: fc.constant('B'),
+          date: fc.constant('2026-03-04'),
+          systemV: fc.constantFrom(12 as const, 24 as const, 48 as const),
+          ruleSet: name,
+          ambientC: fc.integer({ min: -60, max: 100 }),
+          coldestC: fc.integer({ min: -60, max: 100 }),
+          notes: text,
+        }),
+        parts: fc.constant(parts),
+        conductors: fc
+          .nat(8)
+          .chain((m) => fc.tuple(...Array.from({ length: m }, (_, i) => conductor(i + 1, parts)))),
+      },
+      { requiredKeys: ['id', 'settings', 'parts', 'conductors'] },
+    ),
   )
 
 test('what is written is read back alike, and written again is the same bytes', () => {
