@@ -17,11 +17,11 @@ export const MISTAKES: readonly Mistake[] = [
   { what: 'the centrifuge returns to the source negative bar', rule: 'M1', names: ['E5', 'B2'] },
   { what: 'the front solar controller returns to the load return bar', rule: 'M2', names: ['T1', 'B2'] },
   { what: 'a tracker is tapped straight off battery 2', rule: 'P1', names: ['W201'] },
-  { what: 'the table lift has a return of 1 mm²', rule: 'P5', names: ['W86'] },
+  { what: 'the table lift has a return of 1 mm²', rule: 'P5', names: ['W72'] },
   { what: 'the rear array has four modules in series', rule: 'V1', names: ['T2'] },
   { what: 'the loads master relay is rated 70 A', rule: 'S1', names: ['K1'] },
   { what: 'the second data expander has two ports', rule: 'L1', names: ['T3'] },
-  { what: 'the feed of the ceiling light has no length', rule: 'D1', names: ['W67'] },
+  { what: 'the feed of the ceiling light has no length', rule: 'D1', names: ['W57'] },
 ]
 
 /** The veterinary van with one mistake of each kind planted. */

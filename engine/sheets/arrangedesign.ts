@@ -1,0 +1,71 @@
+import type { Answer, Answers, WorstCase } from '../calc/answers'
+import type { Edit } from '../edit/edit'
+import { kindOf } from '../kinds/all'
+import { boxOf, terminalsOf } from '../kinds/place'
+import type { Conductor, Design, Part, PartId } from '../model/design'
+import type { ShelfGroup } from '../model/kind'
+import { arrange } from './arrange/arrange'
+import type { ArrangeColumn, ArrangeLink, ArrangePart } from './arrange/part'
+
+const COLUMN: Readonly<Record<ShelfGroup, ArrangeColumn>> = {
+  stores: 'store',
+  sources: 'source',
+  converters: 'source',
+  distribution: 'distribution',
+  protection: 'protection',
+  switching: 'switching',
+  measuring: 'distribution',
+  loads: 'load',
+  control: 'switching',
+  data: 'data',
+  mains: 'load',
+}
+
+/** Where an arranged drawing starts: room for labels above and to the left. */
+const MARGIN = 20
+
+/**
+ * The edit that lays a whole design out for reading, stores left, loads right; or only the parts given, which keep
+ * the place of their top left corner. Deterministic. One undo step.
+ */
+export function arrangeEdit(design: Design, answers: Answers | null, only?: ReadonlySet<PartId>): Edit {
+  const parts = design.parts.filter((p) => only?.has(p.id) ?? true)
+  const inside = new Set(parts.map((p) => p.id))
+  const links = design.conductors.filter((c) => inside.has(c.from.part) && inside.has(c.to.part))
+  const places = arrange(
+    parts.map((p) => arrangePart(design, p)),
+    links.map((c) => arrangeLink(c, answers)),
+  )
+  const boxes = parts.map((p) => boxOf(p, design.conductors))
+  const x0 = only ? Math.min(...boxes.map((b) => b.x)) : MARGIN
+  const y0 = only ? Math.min(...boxes.map((b) => b.y)) : MARGIN
+  return {
+    do: 'move',
+    to: [...places].map(([part, place]) => ({ part, x: x0 + place.x, y: y0 + place.y })),
+  }
+}
+
+function arrangePart(design: Design, part: Part): ArrangePart {
+  const box = boxOf(part, design.conductors)
+  const ports = terminalsOf(part, design.conductors).map((t) => ({
+    id: t.key,
+    x: t.x - box.x,
+    y: t.y - box.y,
+    side: t.side,
+  }))
+  const group = kindOf(part.kind)?.group
+  return { id: part.id, w: box.w, h: box.h, column: group ? COLUMN[group] : 'load', ports }
+}
+
+/** A conductor in the direction in which its greater current flows; as drawn where that is not known. */
+function arrangeLink(c: Conductor, answers: Answers | null): ArrangeLink {
+  const run = answers?.runs.get(c.id)
+  const back = run ? amps(run.backward) > amps(run.forward) : false
+  const end = (t: Conductor['from']) => ({ part: t.part, port: t.terminal })
+  return back ? { from: end(c.to), to: end(c.from) } : { from: end(c.from), to: end(c.to) }
+}
+
+function amps(answer: Answer<WorstCase>): number {
+  if (!('value' in answer)) return 0
+  return answer.value.amps === 'unlimited' ? Number.POSITIVE_INFINITY : answer.value.amps
+}

@@ -1,0 +1,73 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { analyse, readDesign, type Design, type Finding } from '../../engine/index'
+import { DEMOS } from './demos/all'
+import { MISTAKES, mistakes } from './demos/mistakes'
+import { vetVan } from './demos/vetvan'
+
+/** Findings as "rule level names", names being designations and conductor numbers. */
+function told(design: Design): string[] {
+  return analyse(design).findings.map((f) => `${f.rule} ${f.level} ${namesOf(design, f).join(' ')}`)
+}
+
+function namesOf(design: Design, f: Finding): string[] {
+  const parts = f.parts.map((id) => design.parts.find((p) => p.id === id)?.designation ?? id)
+  const conductors = f.conductors.map((id) => design.conductors.find((c) => c.id === id)?.number ?? id)
+  return [...conductors, ...parts]
+}
+
+/** Short runs from a battery to its fuse, within the allowance of the rule set: the only findings of a clean demo. */
+const NOTES: Readonly<Record<string, readonly string[]>> = {
+  'veterinary-van.json': ['P4 note W11', 'P4 note W12', 'P4 note W42', 'P4 note W43'],
+  'camping-trailer.json': ['P4 note W5'],
+  'expedition-truck.json': ['P4 note W11', 'P4 note W14', 'P4 note W17'],
+  'mountain-cabin.json': ['P4 note W11', 'P4 note W12', 'P4 note W13', 'P4 note W14'],
+}
+
+describe('demo designs', () => {
+  for (const { file, make } of DEMOS) {
+    const notes = NOTES[file]
+    if (notes) it(`${file} gives exactly these findings`, () => expect(told(make())).toEqual(notes))
+  }
+
+  it('the planted mistakes give exactly one finding each, and the notes of the clean van', () => {
+    expect(told(mistakes())).toEqual([
+      'P1 danger W201 G2',
+      'P5 danger W72',
+      'S1 danger K1',
+      'V1 danger T2',
+      'M1 warning W70 E5 B2',
+      'M2 warning T1 B2',
+      'L1 warning T3',
+      'D1 not-checked W57',
+      ...NOTES['veterinary-van.json']!,
+    ])
+  })
+
+  it('every planted mistake is found where it was planted', () => {
+    const all = told(mistakes())
+    for (const m of MISTAKES)
+      expect(
+        all.filter((t) => t.startsWith(`${m.rule} `) && m.names.every((n) => t.split(' ').includes(n))),
+        m.what,
+      ).toHaveLength(1)
+  })
+
+  it('the main demo is of the size that it is said to be', () => {
+    const van = vetVan()
+    expect(van.parts.length).toBeGreaterThanOrEqual(60)
+    expect(van.conductors.length).toBeGreaterThanOrEqual(120)
+  })
+
+  for (const { file, make } of DEMOS)
+    it(`public/demos/${file} is the design that the code makes`, () => {
+      const text = readFileSync(new URL(`../../public/demos/${file}`, import.meta.url), 'utf8')
+      const read = readDesign(text)
+      expect(read.problems).toEqual([])
+      const bare = (d: Design): Design => ({
+        ...d,
+        parts: d.parts.map((p) => ({ ...p, x: 0, y: 0 })),
+      })
+      expect('design' in read && bare(read.design)).toEqual(bare(make()))
+    })
+})
