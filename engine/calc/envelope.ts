@@ -1,9 +1,9 @@
 import { type Blocks, blocksOf } from '../math/blocks'
 import { fromNumber, type MaybeUnlimited } from '../units'
 import { type Bounds, pairBridges, ringBridges } from './bridges'
+import { deviceShares } from './deviceshares'
 import { addLoop } from './loops'
 import { MeshLoads } from './meshes'
-import { deviceShares } from './nodeshares'
 import type { Prepared } from './prepare'
 import { sidesOf } from './sides'
 import { type NetSystem, netSystems } from './systems'
@@ -75,7 +75,7 @@ export function envelopes(p: Prepared): EnvelopeResult {
     if (bounds.max[e]! < 0 || bounds.max[e] === 0) bounds.max[e] = 0
   }
   const greatest = greatestOf(p, all)
-  const coefficients = (branch: number): Float64Array => deviceShares(p, b, branch)
+  const coefficients = deviceShares(p, b)
   const witness = (branch: number, side: 'min' | 'max'): Witness => {
     const shares = coefficients(branch)
     return greatest(side === 'max' ? shares : shares.map((c) => -c)).witness

@@ -34,7 +34,10 @@ export function greatestFlow(
   const down = indices(low)
   if (up.length + down.length === 0) {
     const limited = balance(vertexCount, from, to, low, high)
-    return (objective) => ({ ...limited(objective), ray: undefined })
+    return (objective) => {
+      const { value, x } = limited(objective)
+      return { value, x, ray: undefined }
+    }
   }
   const unit = (bound: number): number => (Number.isFinite(bound) ? 0 : Math.sign(bound))
   const alone = balance(vertexCount, from, to, low.map(unit), high.map(unit))

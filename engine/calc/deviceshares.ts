@@ -1,0 +1,65 @@
+import type { Blocks } from '../math/blocks'
+import { sharesIn } from '../math/division'
+import type { Prepared } from './prepare'
+
+/**
+ * Prepares, for any branch, its current from → to for 1 A that each device delivers (in at its positive, out at its
+ * negative terminal), by device; means something only in sums that balance in every net. A bridge tells the part that
+ * hangs on it from the rest; a branch of a meshed block takes its share of what comes in at each joint, and what hangs
+ * on a joint counts as the joint. All 0 for a self-loop.
+ * Cost of one branch: O(devices); in a block O(nodes of the net) more, a factorisation of the block and a solve.
+ */
+export function deviceShares(p: Prepared, b: Blocks): (branch: number) => Float64Array {
+  const { graph, positive, negative } = p
+  const end = ends(b)
+  const share = new Float64Array(graph.vertexCount)
+
+  const ofBridge = (branch: number): Float64Array => {
+    const hanging = b.bridge[graph.tail[branch]!] === branch ? graph.tail[branch]! : graph.head[branch]!
+    const first = b.rank[hanging]!
+    const last = end[hanging]!
+    const sign = hanging === graph.tail[branch] ? 1 : -1
+    const under = (v: number): number => (b.rank[v]! >= first && b.rank[v]! < last ? sign : 0)
+    const found = new Float64Array(positive.length)
+    for (let d = 0; d < found.length; d++) found[d] = under(positive[d]!) - under(negative[d]!)
+    return found
+  }
+
+  const ofMeshed = (branch: number, block: number): Float64Array => {
+    const edges = b.edge.subarray(b.start[block]!, b.start[block + 1]!)
+    const joints = sharesIn(edges, graph.tail, graph.head, p.resistance, branch)
+    let top = -1
+    joints.vertices.forEach((v, i) => {
+      share[v] = joints.share[i]!
+      if (b.above[v] !== block) top = v
+    })
+    let root = top
+    while (b.top[root] !== -1) root = b.top[root]!
+    for (let k = b.rank[root]!; k < end[root]!; k++) {
+      const v = b.order[k]!
+      if (b.above[v] !== block && v !== top) share[v] = v === root ? share[top]! : share[b.top[v]!]!
+    }
+    const net = p.net[root]!
+    const at = (v: number): number => (p.net[v] === net ? share[v]! : 0)
+    const found = new Float64Array(positive.length)
+    for (let d = 0; d < found.length; d++) found[d] = at(positive[d]!) - at(negative[d]!)
+    return found
+  }
+
+  return (branch) => {
+    if (graph.tail[branch] === graph.head[branch]) return new Float64Array(positive.length)
+    const block = b.of[branch]!
+    return block >= 0 ? ofMeshed(branch, block) : ofBridge(branch)
+  }
+}
+
+/** Place in the order after the last vertex at or below each vertex; below a bridge or a root they stand together. */
+function ends(b: Blocks): Int32Array {
+  const end = b.rank.map((k) => k + 1)
+  for (let k = b.order.length - 1; k >= 0; k--) {
+    const v = b.order[k]!
+    const top = b.top[v]!
+    if (top !== -1 && end[top]! < end[v]!) end[top] = end[v]!
+  }
+  return end
+}
