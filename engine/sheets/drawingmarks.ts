@@ -1,0 +1,48 @@
+import { line, outline } from '../kinds/draw'
+import type { Mark } from '../model/marks'
+import { LEAST, moved, textMark } from './block'
+import type { Drawing } from './drawing'
+import type { Flag } from './flags'
+import { runMarks } from './runmarks'
+import type { SceneLabel } from './scene'
+
+/** A drawing as marks in its own millimetres. `referenceOf` gives the place where a flag's conductor goes on: "2/B4". */
+export function drawingMarks({ layout, labels }: Drawing, referenceOf: (flag: Flag) => string): Mark[] {
+  return [
+    ...runMarks(layout.conductors, layout.joins),
+    ...layout.parts.flatMap((p) => moved(p.marks, p.x, p.y)),
+    ...layout.flags.flatMap((f) => flagMarks(f, numberOf(layout.shown, f), referenceOf(f))),
+    ...labels.flatMap(labelMarks),
+  ]
+}
+
+const numberOf = (shown: Drawing['layout']['shown'], flag: Flag): string =>
+  shown.find((s) => s.conductor.id === flag.conductor)?.conductor.number ?? ''
+
+/** An outline that points off the sheet, with the number of the conductor and where it goes on. */
+function flagMarks({ box, side }: Flag, number: string, reference: string): Mark[] {
+  const [near, far] = side === 'left' ? [box.x + box.w, box.x] : [box.x, box.x + box.w]
+  const tip = side === 'left' ? far + 2 : far - 2
+  const [top, bottom, middle] = [box.y - 0.6, box.y + box.h + 0.6, box.y + box.h / 2]
+  return [
+    outline([near, top, tip, top, far, middle, tip, bottom, near, bottom], { pen: 'line', fill: 'paper' }),
+    textMark(
+      box.x + box.w / 2,
+      middle + LEAST / 2,
+      { text: `${number} → ${reference}`, weight: 'bold' },
+      { anchor: 'middle' },
+    ),
+  ]
+}
+
+function labelMarks(label: SceneLabel): Mark[] {
+  const leader = label.leader ? [line(label.leader.flat(), { pen: 'thin', ink: 'faint' })] : []
+  const marks = label.marks.map((mark): Mark => {
+    if (mark.is !== 'text') return mark
+    const [dx, dy] = mark.at
+    return label.turn === 0
+      ? { ...mark, at: [label.x + dx, label.y + dy] }
+      : { ...mark, at: [label.x + dy, label.y - dx], turn: 90 }
+  })
+  return [...leader, ...marks]
+}

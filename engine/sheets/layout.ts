@@ -1,0 +1,54 @@
+import type { Answers } from '../calc/answers'
+import { boxOf, symbolOf } from '../kinds/place'
+import type { Design, Part } from '../model/design'
+import type { Flag } from './flags'
+import { natureIn } from './nature'
+import { obstacleOf, placePartLabels } from './placeparts'
+import type { Scene, SceneConductor, SceneLabel, ScenePart, SceneView } from './scene'
+import { partsIn, type Shown, shownIn } from './shown'
+import { wiresOf } from './wires'
+
+/** What a layout is made of: parts and conductors of one view, or those of them that one sheet holds. */
+export interface Content {
+  readonly view: SceneView
+  readonly parts: readonly Part[]
+  readonly shown: readonly Shown[]
+}
+
+/** A scene before its conductors are labelled. */
+export interface Layout extends Pick<Scene, 'view' | 'parts' | 'conductors' | 'joins'> {
+  readonly shown: readonly Shown[]
+  readonly partLabels: readonly SceneLabel[]
+  /** References at the edges, where conductors lead to other sheets. */
+  readonly flags: readonly Flag[]
+}
+
+/** Everything that a view of a design shows. */
+export function contentOf(design: Design, answers: Answers | null, view: SceneView): Content {
+  const shown = shownIn(design, view, natureIn(design, answers))
+  return { view, shown, parts: partsIn(design, view, shown) }
+}
+
+/** Lays content out: words beside the parts, then conductors around both. Ways of `previous` are kept where they can be. */
+export function layoutOf(
+  design: Design,
+  answers: Answers | null,
+  content: Content,
+  flags: readonly Flag[] = [],
+  previous: readonly SceneConductor[] = [],
+): Layout {
+  const { view, shown, parts } = content
+  const partLabels = placePartLabels(design, parts, answers)
+  const obstacles = [
+    ...parts.map((p) => ({ id: p.id, ...boxOf(p, design.conductors) })),
+    ...flags.map((f) => ({ id: `flag ${f.conductor} ${f.end}`, ...f.box })),
+    ...partLabels.map(obstacleOf),
+  ]
+  const wires = wiresOf(design, shown, natureIn(design, answers), obstacles, flags, previous)
+  return { view, shown, parts: parts.map((p) => scenePart(design, p)), partLabels, flags, ...wires }
+}
+
+function scenePart(design: Design, part: Part): ScenePart {
+  const { x, y } = boxOf(part, design.conductors)
+  return { id: part.id, x, y, ...symbolOf(part, design.conductors) }
+}

@@ -1,0 +1,19 @@
+import type { Answers } from '../calc/answers'
+import type { Design } from '../model/design'
+import { extentOfLayout } from './extent'
+import { contentOf, layoutOf } from './layout'
+import { placeRunLabels } from './placeruns'
+import type { Scene, SceneView } from './scene'
+
+/**
+ * One design laid out in one view: symbols, ways of the conductors, words. Ways of `previous`, a scene of the same
+ * view, are kept where nothing has come in their way, so that a small edit moves little and costs little.
+ * Cost: that of the router.
+ */
+export function sceneOf(design: Design, answers: Answers | null, view: SceneView, previous?: Scene): Scene {
+  const before = previous?.view === view ? previous.conductors : []
+  const layout = layoutOf(design, answers, contentOf(design, answers, view), [], before)
+  const labels = [...layout.partLabels, ...placeRunLabels(design, answers, layout).labels]
+  const { parts, conductors, joins } = layout
+  return { view, parts, conductors, joins, labels, box: extentOfLayout(layout, labels) }
+}

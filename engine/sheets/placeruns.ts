@@ -1,0 +1,86 @@
+import type { Answers } from '../calc/answers'
+import type { Design } from '../model/design'
+import { type Block, blockOf } from './block'
+import { extentOf } from './extent'
+import { placeLabels } from './labels/place'
+import type { LabelObstacles, PlacedLabel, Rect, Stretch } from './labels/request'
+import type { Layout } from './layout'
+import { onOneLine, runLines } from './runlabels'
+import { tickAt } from './runmarks'
+import type { SceneConductor, SceneLabel } from './scene'
+import type { Shown } from './shown'
+
+export interface RunLabels {
+  readonly labels: readonly SceneLabel[]
+  /** Conductors without room for their words. */
+  readonly unplaced: readonly Shown[]
+}
+
+/** Words on every conductor of a layout: along its longest level stretch where there is room, else nearby with a leader. */
+export function placeRunLabels(design: Design, answers: Answers | null, layout: Layout): RunLabels {
+  const blocks = layout.shown.map((shown, i) => blockFor(design, answers, shown, layout.conductors[i]!))
+  const placed = placeLabels(
+    layout.shown.map(({ conductor: { id } }, i) => ({
+      id,
+      w: blocks[i]!.w,
+      h: blocks[i]!.h,
+      near: stretchesOf(layout.conductors[i]!),
+      priority: 1,
+    })),
+    obstaclesIn(layout),
+  )
+  return {
+    labels: placed.flatMap((p, i) => (p.placed ? [sceneLabel(p, blocks[i]!)] : [])),
+    unplaced: layout.shown.filter((_, i) => !placed[i]!.placed),
+  }
+}
+
+/** On one line where a level stretch is long enough for it, otherwise on short lines one below the other. */
+function blockFor(design: Design, answers: Answers | null, shown: Shown, drawn: SceneConductor): Block {
+  const lines = runLines(design, shown, answers)
+  const level = Math.max(0, ...stretchesOf(drawn).map((s) => Math.abs(s.x2 - s.x1)))
+  const single = blockOf([onOneLine(lines)])
+  return single.w <= level ? single : blockOf(lines)
+}
+
+/** Stretches of a conductor, longest first; level ones count for more, as words are read level. */
+function stretchesOf({ points }: SceneConductor): Stretch[] {
+  const stretches = points.slice(1).map(([x2, y2], i): Stretch => {
+    const [x1, y1] = points[i]!
+    return { x1, y1, x2, y2 }
+  })
+  const worth = (s: Stretch): number => 2 * Math.abs(s.x2 - s.x1) + Math.abs(s.y2 - s.y1)
+  return stretches.sort((a, b) => worth(b) - worth(a))
+}
+
+/** Half the room that a tick takes. */
+const TICK = 2
+
+function obstaclesIn(layout: Layout): LabelObstacles {
+  const ticks = layout.conductors
+    .filter((c) => c.withReturn !== null)
+    .map((c): Rect => {
+      const [x, y] = tickAt(c).at
+      return { x: x - TICK, y: y - TICK, w: 2 * TICK, h: 2 * TICK }
+    })
+  return {
+    boxes: [...layout.parts, ...layout.partLabels.map(extentOf), ...layout.flags.map((f) => f.box), ...ticks],
+    segments: layout.conductors.flatMap(stretchesOf),
+  }
+}
+
+function sceneLabel({ id, x, y, w, h, turn, leader }: PlacedLabel, { marks }: Block): SceneLabel {
+  const size = turn === 0 ? { x, y, w, h } : { x, y: y + h, w: h, h: w }
+  return {
+    of: { conductor: id },
+    ...size,
+    turn,
+    marks,
+    leader: leader
+      ? [
+          [leader[0].x, leader[0].y],
+          [leader[1].x, leader[1].y],
+        ]
+      : null,
+  }
+}

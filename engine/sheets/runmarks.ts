@@ -1,0 +1,61 @@
+import { circle, line } from '../kinds/draw'
+import type { Mark, XY } from '../model/marks'
+import type { SceneConductor } from './scene'
+
+/**
+ * Conductors as marks. The pole can be told without colour: positive is one line, negative a double line, data is
+ * broken, mains is broken and heavy.
+ */
+export function runMarks(conductors: readonly SceneConductor[], joins: readonly XY[]): Mark[] {
+  const negatives = conductors.filter((c) => c.nature === 'negative')
+  const others = conductors.filter((c) => c.nature !== 'negative')
+  return [
+    ...negatives.flatMap(lineOf),
+    ...others.flatMap(lineOf),
+    ...joins.map(([x, y]) => circle(x, y, 0.9, { fill: 'ink', pen: 'thin' })),
+    ...conductors.filter((c) => c.withReturn !== null).flatMap(tickOf),
+  ]
+}
+
+function lineOf({ points, nature }: SceneConductor): Mark[] {
+  switch (nature) {
+    case 'positive':
+      return [{ is: 'line', points, pen: 'strong', ink: 'positive' }]
+    case 'negative':
+      return [
+        { is: 'line', points, pen: 'bar', ink: 'negative' },
+        { is: 'line', points, pen: 'strong', ink: 'paper' },
+      ]
+    case 'data':
+      return [{ is: 'line', points, pen: 'line', ink: 'data', dash: true }]
+    case 'mains':
+      return [{ is: 'line', points, pen: 'strong', ink: 'mains', dash: true }]
+    case 'other':
+      return [{ is: 'line', points, pen: 'line' }]
+  }
+}
+
+/** The two-conductor tick, across the middle of the longest straight stretch. */
+export function tickAt({ points }: Pick<SceneConductor, 'points'>): {
+  readonly at: XY
+  readonly upright: boolean
+} {
+  let best = { at: points[0] ?? ([0, 0] as XY), upright: false, length: -1 }
+  for (let i = 1; i < points.length; i++) {
+    const [[x1, y1], [x2, y2]] = [points[i - 1]!, points[i]!]
+    const length = Math.abs(x2 - x1) + Math.abs(y2 - y1)
+    if (length <= best.length) continue
+    best = { at: [(x1 + x2) / 2, (y1 + y2) / 2], upright: Math.abs(y2 - y1) > Math.abs(x2 - x1), length }
+  }
+  return best
+}
+
+function tickOf(c: SceneConductor): Mark[] {
+  const { at, upright } = tickAt(c)
+  return [-0.6, 0.6].map((off) => {
+    const [a, b] = [off - 0.6, off + 0.6]
+    return upright
+      ? line([at[0] - 1.5, at[1] + b, at[0] + 1.5, at[1] + a])
+      : line([at[0] + a, at[1] + 1.5, at[0] + b, at[1] - 1.5])
+  })
+}

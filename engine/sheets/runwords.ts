@@ -1,0 +1,93 @@
+import type { Answers, Guard, RunAnswer } from '../calc/answers'
+import { contextOf } from '../calc/network'
+import { electricalIn } from '../edit/terminal'
+import type { Conductor, Design } from '../model/design'
+import { partById } from '../model/lookup'
+import { sizeByKey } from '../tables/sizes'
+import { figure } from '../words/names'
+
+/** What is said of one conductor in a few words on the drawing; a figure that is not known prints as "?". */
+export interface RunWords {
+  readonly number: string
+  /** "16 mm²", "? mm²". */
+  readonly size: string
+  /** IEC 60757 letters. */
+  readonly colour: string
+  /** "2.4 m", "? m". */
+  readonly length: string
+  /** "max 85 A", "own 85 A" for a designer's own figure, "max not checked"; empty for what carries no power. */
+  readonly current: string
+  /** "F3 100 A", "F2:4 20 A", "NO PROTECTION", "protection not checked"; empty for what carries no power. */
+  readonly protection: string
+}
+
+export function runWords(design: Design, c: Conductor, answers: Answers | null): RunWords {
+  const run = answers?.runs.get(c.id)
+  return {
+    number: c.number,
+    size: c.size === null ? '? mm²' : (sizeByKey(c.size)?.name ?? c.size),
+    colour: c.colour,
+    length: c.lengthM === null ? '? m' : figure(c.lengthM, 'm'),
+    current: currentOf(run),
+    protection: run ? protectionOf(design, run) : '',
+  }
+}
+
+function currentOf(run: RunAnswer | undefined): string {
+  if (!run) return 'max ?'
+  const { design: worst } = run
+  if ('value' in worst) return `${run.ownFigure ? 'own' : 'max'} ${figure(worst.value, 'A')}`
+  return carriesNone(run) ? '' : 'max not checked'
+}
+
+/** Data links, sense leads and mains: no current of the network runs in them. */
+export const carriesNone = ({ design: worst }: RunAnswer): boolean =>
+  !('value' in worst) && worst.notChecked === 'not-in-network'
+
+function protectionOf(design: Design, run: RunAnswer): string {
+  if (carriesNone(run)) return ''
+  if (!('value' in run.verdict)) return 'protection not checked'
+  const guards = guardsOf(run)
+  const names = named(design, guards)
+  switch (run.verdict.value) {
+    case 'unprotected':
+      return 'NO PROTECTION'
+    case 'near-source':
+      return 'ahead of first device'
+    case 'device-too-big':
+      return `${names}: TOO BIG`
+    case 'sources-add-up':
+      return `${names}: ADD UP`
+    case 'thin-return':
+      return `${names}: TOO THIN`
+    case 'protected':
+      return names === '' ? 'nothing feeds it' : names
+  }
+}
+
+/** Members of the cuts at both ends, each once, nearest the conductor first; of a return, what limits it. */
+function guardsOf(run: RunAnswer): readonly Guard[] {
+  const ends = [run.from, run.to, ...(run.sustained ? [run.sustained] : [])]
+  const found = new Map<string, Guard>()
+  for (const end of ends)
+    if ('value' in end) for (const g of end.value.guards) found.set(`${g.part}/${g.key}`, g)
+  const all = [...found.values()]
+  const devices = all.filter((g) => g.is === 'device')
+  return devices.length > 0 ? devices : all
+}
+
+const MOST_NAMED = 2
+
+function named(design: Design, guards: readonly Guard[]): string {
+  const names = guards.slice(0, MOST_NAMED).map((g) => `${guardName(design, g)} ${figure(g.amps, 'A')}`)
+  const more = guards.length - names.length
+  return names.join(' + ') + (more > 0 ? ` + ${more} more` : '')
+}
+
+/** "F3"; "F2:4" for one way of a block. */
+function guardName(design: Design, { is, part: id, key }: Guard): string {
+  const part = partById(design, id)
+  if (!part) return id
+  const ways = is === 'device' ? electricalIn(part, contextOf(design))?.branches : undefined
+  return (ways?.length ?? 0) > 1 ? `${part.designation}:${key}` : part.designation
+}
