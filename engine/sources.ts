@@ -29,7 +29,7 @@ export const SOURCES = {
     title: 'US 33 CFR 183.425, Table 5, note 1: engine spaces',
     edition: 'as published by the Office of the Federal Register',
     status: 'from memory',
-    note: 'Only the factor of 105 °C insulation was confirmed, by three published ratings; the others follow √((T-50)/(T-30)) within 0.01, except at 200 °C.',
+    note: 'Factors other than that of 105 °C insulation, which three published ratings confirm. They follow √((T-50)/(T-30)) within 0.01, except at 200 °C.',
   },
   'iso-6722-3': {
     title: 'DIN ISO 6722-3, road vehicle cables, thick wall',

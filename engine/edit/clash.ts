@@ -42,11 +42,19 @@ function opposed(plus: Holds, minus: Holds): Refusal | null {
   const positive = plus[0]
   const negative = minus[0]
   if (!positive || !negative || isSeriesLink([...plus, ...minus])) return null
+  const [upper, lower] = [batteryIn(minus), batteryIn(plus)]
+  if (upper && lower)
+    return refuse(
+      'poles',
+      `To put ${lower.designation} and ${upper.designation} in series, link them before anything else joins there.`,
+    )
   return refuse(
     'poles',
     `The positive side of ${positive.part.designation} cannot go to the negative side of ${negative.part.designation}.`,
   )
 }
+
+const batteryIn = (holds: Holds) => holds.find((h) => h.device?.role === 'battery')?.part
 
 /** Batteries in series, or PV arrays in series: nothing else may hang between them yet. */
 const isSeriesLink = (all: Holds): boolean =>

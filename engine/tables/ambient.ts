@@ -13,7 +13,7 @@ const CFR_ENGINE_SPACE: ReadonlyMap<Celsius, Figured> = new Map([
   [75, unconfirmed(0.75, 'cfr-engine-space')],
   [80, unconfirmed(0.78, 'cfr-engine-space')],
   [90, unconfirmed(0.82, 'cfr-engine-space')],
-  [105, figured(0.85, 'cfr-engine-space')],
+  [105, figured(0.85, 'cfr-183-425')],
   [125, unconfirmed(0.89, 'cfr-engine-space')],
   [200, unconfirmed(1, 'cfr-engine-space')],
 ])

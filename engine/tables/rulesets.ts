@@ -35,7 +35,7 @@ export interface RuleSet {
   readonly dropAtC: Figured
   /** Thinnest conductor laid by itself, and inside a sheath, mm² of copper. */
   readonly leastMm2: { readonly open: Figured; readonly sheathed: Figured }
-  /** IEC 60757 letters by what a conductor carries. */
+  /** IEC 60757 letters by what a conductor carries. Those of sense, data and mains only tell them apart. */
   readonly colours: Readonly<Record<'positive' | 'negative' | 'sense' | 'data' | 'mains', string>>
 }
 
@@ -60,7 +60,7 @@ const US_CFR: RuleSet = {
   dropPercent: { critical: figured(3, 'abyc-e11-drop'), general: figured(10, 'abyc-e11-drop') },
   dropAtC: DROP_AT_C,
   leastMm2: { open: figured(1.309, 'cfr-183-425'), sheathed: figured(0.823, 'cfr-183-425') },
-  colours: { positive: 'RD', negative: 'BK', sense: 'VT', data: 'GY', mains: 'WH' },
+  colours: { positive: 'RD', negative: 'BK', sense: 'VT', data: 'GY', mains: 'BK' },
 }
 
 const METRIC_AUTOMOTIVE: RuleSet = {
@@ -80,7 +80,7 @@ const METRIC_AUTOMOTIVE: RuleSet = {
   dropPercent: { critical: figured(3, 'abyc-e11-drop'), general: unconfirmed(10, 'iso-10133-drop') },
   dropAtC: DROP_AT_C,
   leastMm2: LEAST,
-  colours: { positive: 'RD', negative: 'BN', sense: 'VT', data: 'GY', mains: 'WH' },
+  colours: { positive: 'RD', negative: 'BN', sense: 'VT', data: 'GY', mains: 'BK' },
 }
 
 const CARAVAN_AU_NZ: RuleSet = {
@@ -100,7 +100,7 @@ const CARAVAN_AU_NZ: RuleSet = {
   dropPercent: { critical: unconfirmed(3, 'common-practice'), general: unconfirmed(5, 'mains-drop-au-nz') },
   dropAtC: DROP_AT_C,
   leastMm2: LEAST,
-  colours: { positive: 'RD', negative: 'BK', sense: 'VT', data: 'GY', mains: 'WH' },
+  colours: { positive: 'RD', negative: 'BK', sense: 'VT', data: 'GY', mains: 'BK' },
 }
 
 export const RULE_SETS: readonly RuleSet[] = [METRIC_AUTOMOTIVE, CARAVAN_AU_NZ, US_CFR]

@@ -104,6 +104,13 @@ describe('a join is refused', () => {
     expect(refused(bank, 'G2.-', 'E1.+')).toBeNull()
     expect(refused(bank, 'G2.-', 'E1.-')).toBeNull()
     expect(refused(bank, 'G1.+', 'G1.-')).toBe('short-circuit')
+    const loaded = design()
+      .part('battery', 'G1')
+      .part('battery', 'G2')
+      .part('load', 'E1')
+      .join('G1.+', 'E1.+')
+      .build()
+    expect(canJoin(loaded, end(loaded, 'G1.+'), end(loaded, 'G2.-'))!.why).toContain('in series')
   })
 
   test('the frame joins what is bolted to it', () => {

@@ -51,6 +51,7 @@ const figuresOf = (set: RuleSet): readonly Figured[] => [
   set.leastMm2.open,
   set.leastMm2.sheathed,
   ...[30, 40, 50].flatMap((c) => set.ambientFactor(c, 105, false) ?? []),
+  ...[60, 75, 90, 105, 200].flatMap((c) => set.ambientFactor(30, c, true) ?? []),
   ...[1, 3, 9, 20].flatMap((n) => set.bunchFactor(n) ?? []),
 ]
 
