@@ -1,11 +1,19 @@
 import { memo } from 'react'
-import { type Conductor, type Part, partById, type TerminalRef, terminalsOf, type XY } from '../../engine'
+import {
+  type Conductor,
+  type Part,
+  partById,
+  type TerminalRef,
+  terminalsOf,
+  tickAt,
+  type XY,
+} from '../../engine'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { select, toggleConductor, useView } from '../store/view'
 import { linePath } from '../symbols/shape'
-import { type End, middleOf, wayOf } from './follow'
+import { type End, wayOf } from './follow'
 import { useRunTrouble } from './trouble'
 
 /** One conductor on the sheet, with a wide unseen line to catch the pointer. */
@@ -26,7 +34,7 @@ export const ConductorLine = memo(function ConductorLine({ conductor }: { conduc
   const { laidOut } = useLatest.getState()
   const { points } = wayOf(laid, a, b, (p) => (laidOut ? partById(laidOut, p) : undefined))
   const d = linePath(points)
-  const { at, upright } = middleOf(points)
+  const { at, upright } = tickAt({ points })
   return (
     <g
       className={`run ${nature}${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}

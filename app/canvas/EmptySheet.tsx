@@ -1,5 +1,5 @@
 import { FilePlus, Plus } from 'lucide-react'
-import { LAST_WORD } from '../help/cautions'
+import { LAST_WORD } from '../../engine'
 import { setOverlay } from '../store/view'
 
 /** An empty sheet says how to begin, and what it is not. */

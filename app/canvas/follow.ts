@@ -89,16 +89,3 @@ function tidy(points: readonly XY[]): XY[] {
 const onLine = (a: XY, b: XY, c: XY) =>
   (a[0] === b[0] && b[0] === c[0] && (b[1] - a[1]) * (c[1] - b[1]) >= 0) ||
   (a[1] === b[1] && b[1] === c[1] && (b[0] - a[0]) * (c[0] - b[0]) >= 0)
-
-/** Middle of the longest straight stretch, and whether it runs upright: where a tick or a mark stands. */
-export function middleOf(points: readonly XY[]): { readonly at: XY; readonly upright: boolean } {
-  let best = { at: points[0] ?? ([0, 0] as XY), upright: false, length: -1 }
-  for (let i = 1; i < points.length; i++) {
-    const [x1, y1] = points[i - 1]!
-    const [x2, y2] = points[i]!
-    const length = Math.abs(x2 - x1) + Math.abs(y2 - y1)
-    if (length > best.length)
-      best = { at: [(x1 + x2) / 2, (y1 + y2) / 2], upright: Math.abs(y2 - y1) > Math.abs(x2 - x1), length }
-  }
-  return best
-}

@@ -1,5 +1,5 @@
 import { useEffect } from 'react'
-import { useReactFlow } from 'reactflow'
+import { type Rect, useReactFlow } from 'reactflow'
 import { boxOf, conductorById, type Design, partById } from '../../engine'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
@@ -39,9 +39,19 @@ export function useLookAt(): void {
       void flow.fitBounds(bounds, { padding: wish.at === 'all' ? 0.06 : 0.3, duration })
       return
     }
+    if (inSight(flow, bounds)) return
     const zoom = Math.max(flow.getZoom(), 0.6)
     void flow.setCenter(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2, { zoom, duration })
   }, [wish, flow])
+}
+
+/** Is all of it on the sheet as it lies, at a size that can be read? */
+function inSight(flow: ReturnType<typeof useReactFlow<PartNodeType>>, box: Rect): boolean {
+  const sheet = document.querySelector('[data-canvas]')?.getBoundingClientRect()
+  if (!sheet || flow.getZoom() < 0.45) return false
+  const a = flow.flowToScreenPosition({ x: box.x, y: box.y })
+  const b = flow.flowToScreenPosition({ x: box.x + box.width, y: box.y + box.height })
+  return a.x >= sheet.left && a.y >= sheet.top && b.x <= sheet.right && b.y <= sheet.bottom
 }
 
 function boxFor(design: Design, wish: Exclude<LookAt, { at: 'zoom' }>): Box | null {

@@ -1,11 +1,10 @@
-import { RULE_SETS } from '../../engine'
+import { CAUTIONS, LAST_WORD, ruleSetByKey } from '../../engine'
 import { useOpen } from '../store/open'
-import { CAUTIONS, LAST_WORD } from './cautions'
 import { Sheet } from './Sheet'
 
 export function Cautions({ onClose }: { onClose: () => void }) {
   const key = useOpen((s) => s.design.settings.ruleSet)
-  const set = RULE_SETS.find((r) => r.key === key)
+  const set = ruleSetByKey(key)
   return (
     <Sheet title="Cautions" about={LAST_WORD} narrow onClose={onClose}>
       <ul className="cautions">

@@ -1,7 +1,7 @@
 import { TriangleAlert } from 'lucide-react'
 import { useState } from 'react'
+import { CAUTIONS, LAST_WORD } from '../../engine'
 import { readPreference, writePreference } from '../files/preference'
-import { CAUTIONS, LAST_WORD } from './cautions'
 
 /** The cautions on the first screen, until they have been read once in this browser. */
 export function FirstCautions() {

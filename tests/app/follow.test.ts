@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type End, elbow, middleOf, wayOf } from '../../app/canvas/follow'
+import { type End, elbow, wayOf } from '../../app/canvas/follow'
 import type { Part, SceneConductor, Side, XY } from '../../engine'
 
 const part = (id: string, x: number, y: number): Part => ({
@@ -80,9 +80,5 @@ describe('how a conductor follows', () => {
           expect(way[i]![0] === way[i - 1]![0] || way[i]![1] === way[i - 1]![1]).toBe(true)
       }),
     )
-  })
-
-  it('finds the middle of the longest stretch', () => {
-    expect(middleOf(laid.points)).toMatchObject({ at: [35, 5], upright: false })
   })
 })

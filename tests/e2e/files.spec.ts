@@ -7,7 +7,11 @@ test('a browser that is killed in the middle of editing loses nothing', async ({
   const profile = info.outputPath('profile')
   const { launchOptions, viewport } = info.project.use
   const launch = () =>
-    chromium.launchPersistentContext(profile, { ...launchOptions, viewport: viewport ?? null, baseURL: baseURL! })
+    chromium.launchPersistentContext(profile, {
+      ...launchOptions,
+      viewport: viewport ?? null,
+      baseURL: baseURL!,
+    })
   const context = await launch()
   const page = await context.newPage()
   const table = new Table(page)

@@ -8,11 +8,21 @@ import { design } from '../build'
 export const smallVan = (): string =>
   writeDesign({
     ...design({ name: 'Small van', systemV: 12 })
-      .part('battery', 'G1', { capacityAh: 200, dischargeA: 200, chargeA: 100 }, { name: 'House battery', x: 20, y: 60 })
+      .part(
+        'battery',
+        'G1',
+        { capacityAh: 200, dischargeA: 200, chargeA: 100 },
+        { name: 'House battery', x: 20, y: 60 },
+      )
       .part('fuse-bolt-in', 'F1', { ratingA: 100 }, { name: 'Main fuse', x: 70, y: 40 })
       .part('fuse-block', 'F2', { ratingA: 100, ways: ways(10, 15, 5) }, { name: 'Loads', x: 120, y: 30 })
       .part('shunt', 'B1', { role: 'load', ratingA: 300, millivolts: 50 }, { x: 70, y: 110 })
-      .part('busbar', 'X1', { pole: 'negative', ratingA: 150, studs: 6 }, { name: 'Load returns', x: 130, y: 100 })
+      .part(
+        'busbar',
+        'X1',
+        { pole: 'negative', ratingA: 150, studs: 6 },
+        { name: 'Load returns', x: 130, y: 100 },
+      )
       .part('lamp', 'E1', { currentA: 3 }, { name: 'Reading lamp', x: 200, y: 30 })
       .part('pump', 'M1', { currentA: 8 }, { name: 'Water pump', x: 200, y: 60 })
       .join('G1.+', 'F1.1', { size: '35mm2', lengthM: 0.15, colour: 'RD' })
