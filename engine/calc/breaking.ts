@@ -48,13 +48,16 @@ export function breakingCurrents(p: Prepared, c: FaultCase): BreakingCurrents | 
   const trials = (coreFuses * core.length + fuses.length) * core.length * (1 + s.sources.length)
   const everyPair = trials <= MOST_TRIALS && core.length * n <= MOST_COLUMN_FIGURES
   const others = everyPair ? core : terminalsOf(s)
-  const columns = new Map(others.map((w) => [w, columnOf(s, w)]))
+  const columns = others.map((w) => columnOf(s, w))
   const rises = s.sources.map((x) => response(s, p.positive[x.device]!, p.negative[x.device]!))
+  const outerShare = new Float64Array(n)
 
   for (const e of fuses) {
     const a = p.graph.tail[e]!
     const b = p.graph.head[e]!
-    const share = outer[e] === -1 ? divided(s, e) : (v: number): number => (v === outer[e] ? 1 : 0)
+    const end = outer[e]!
+    if (end !== -1) outerShare[end] = 1
+    const path = pathOf(s, e, end === -1 ? divided(s, e) : outerShare)
     amps[e] = 0
     const take = (current: number, u: number, w: number): void => {
       if (!(current > amps[e]! * (1 + 1e-12))) return
@@ -62,29 +65,49 @@ export function breakingCurrents(p: Prepared, c: FaultCase): BreakingCurrents | 
       at[e] = u
       to[e] = w
     }
-    const places = outer[e] !== -1 ? [outer[e]!] : everyPair ? core : [a, b]
-    for (const u of places) {
+    const bothWays = end === -1 && everyPair
+    const places = bothWays ? core : end === -1 ? [a, b] : [end]
+    for (let i = 0; i < places.length; i++) {
+      const u = places[i]!
       if (s.groups.of[u] !== s.groups.of[a]) continue
-      take(pushedThrough(s, e, share, u), u, -1)
-      for (const w of others) {
+      take(pushedThrough(s, path, u), u, -1)
+      for (let k = bothWays ? i + 1 : 0; k < others.length; k++) {
+        const w = others[k]!
         if (w === u || s.groups.of[w] !== s.groups.of[u]) continue
-        take(through(s, e, share, rises, columns.get(w)!, u, w), u, w)
+        take(through(s, path, rises, columns[k]!, u, w), u, w)
       }
     }
+    if (end !== -1) outerShare[end] = 0
   }
   return { amps, at, to, everyPair }
 }
 
-/**
- * Current in a branch for 1 A put in at each node, up to a constant. On a tree that nothing feeds, and for a short
- * circuit at its outer end, it is all of it.
- */
-type Share = (node: number) => number
+/** What has to be known of a branch to tell its current in any short circuit. */
+interface Path {
+  /** A before the short circuit, without sources. */
+  readonly before: number
+  /** A for 1 A put in at each node, up to a constant. */
+  readonly share: Float64Array
+  /** A for 1 A that each source delivers before the short circuit. */
+  readonly first: Float64Array
+}
 
-/** In the meshed and fed part: how the network divides it. One solve. */
-function divided(s: FaultSystem, e: number): Share {
+function pathOf(s: FaultSystem, e: number, share: Float64Array): Path {
+  const { p, open } = s
+  return {
+    before: (open[p.graph.tail[e]!]! - open[p.graph.head[e]!]!) / s.ohms[e]!,
+    share,
+    first: Float64Array.from(s.sources, ({ device: d }) => share[p.positive[d]!]! - share[p.negative[d]!]!),
+  }
+}
+
+/**
+ * In the meshed and fed part: how the network divides a current. One solve. (On a tree that nothing feeds, and for a
+ * short circuit at its outer end, the branch takes all of it.)
+ */
+function divided(s: FaultSystem, e: number): Float64Array {
   const volts = response(s, s.p.graph.tail[e]!, s.p.graph.head[e]!)
-  return (v) => volts[v]! / s.ohms[e]!
+  return volts.map((v) => v / s.ohms[e]!)
 }
 
 const columnOf = (s: FaultSystem, w: number): Float64Array => {
@@ -93,48 +116,42 @@ const columnOf = (s: FaultSystem, w: number): Float64Array => {
   return solve(s.factor, push)
 }
 
-/** Size of the current through branch e for a short circuit between u and w of one group. */
+/** Size of the current through a branch for a short circuit between u and w of one group. */
 function through(
-  s: FaultSystem,
-  e: number,
-  share: Share,
+  { open, drive, sources }: FaultSystem,
+  { before, share, first }: Path,
   rises: readonly Float64Array[],
   column: Float64Array,
   u: number,
   w: number,
 ): number {
-  const { p, open, drive } = s
-  const ohms = drive[u]! + drive[w]! - 2 * column[u]!
-  const before = (open[p.graph.tail[e]!]! - open[p.graph.head[e]!]!) / s.ohms[e]!
   // The short circuit takes 1 A out at u and puts it in at w.
-  const each = (share(w) - share(u)) / ohms
-  const own = before + each * (open[u]! - open[w]!)
-  let forward = own
-  let backward = -own
-  s.sources.forEach(({ device, amps }, i) => {
+  const each = (share[w]! - share[u]!) / (drive[u]! + drive[w]! - 2 * column[u]!)
+  let forward = before + each * (open[u]! - open[w]!)
+  let backward = -forward
+  for (let i = 0; i < sources.length; i++) {
     const rise = rises[i]!
-    const first = share(p.positive[device]!) - share(p.negative[device]!)
-    const coefficient = first + each * (rise[u]! - rise[w]!)
-    forward += helping(amps, coefficient)
-    backward += helping(amps, -coefficient)
-  })
+    const coefficient = first[i]! + each * (rise[u]! - rise[w]!)
+    forward += helping(sources[i]!.amps, coefficient)
+    backward += helping(sources[i]!.amps, -coefficient)
+  }
   return Math.max(forward, backward)
 }
 
 /**
- * Size of the current through branch e when sources with one terminal outside the group push through a short
+ * Size of the current through a branch when sources with one terminal outside the group push through a short
  * circuit that joins the group at u to the outside.
  */
-function pushedThrough(s: FaultSystem, e: number, share: Share, u: number): number {
-  const { p, groups, open } = s
-  const before = (open[p.graph.tail[e]!]! - open[p.graph.head[e]!]!) / s.ohms[e]!
+function pushedThrough({ p, groups, sources }: FaultSystem, { before, share }: Path, u: number): number {
   let forward = before
   let backward = -before
-  for (const { device, amps } of s.sources) {
+  for (const { device, amps } of sources) {
     const into = groups.of[p.positive[device]!] === groups.of[u]
     const outOf = groups.of[p.negative[device]!] === groups.of[u]
     if (into === outOf) continue
-    const coefficient = into ? share(p.positive[device]!) - share(u) : share(u) - share(p.negative[device]!)
+    const coefficient = into
+      ? share[p.positive[device]!]! - share[u]!
+      : share[u]! - share[p.negative[device]!]!
     forward += helping(amps, coefficient)
     backward += helping(amps, -coefficient)
   }
