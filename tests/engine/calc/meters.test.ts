@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { envelopes } from '../../../engine/calc/envelope'
+import { loadFlow } from '../../../engine/calc/loadflow'
 import { type MeterRole, meter } from '../../../engine/calc/meters'
 import { prepare } from '../../../engine/calc/prepare'
 import { deviceCurrents, readingErrors } from '../../../engine/calc/reading'
@@ -180,6 +181,43 @@ describe('battery shunt', () => {
     expect(share('lamp').range).toEqual({ from: 1, to: 1 })
     expect(errors.over.amps).toBe(0)
     expect(m.volts).toBe(25.6)
+  })
+})
+
+describe('shares', () => {
+  it('are what the load flow gives for 1 A drawn and one battery making it up, on 300 networks', () => {
+    const seen = { one: 0, several: 0 }
+    for (let seed = 1; seed <= 300; seed++) {
+      const form = scrambled(seed)
+      const p = prepare(form)
+      const shunt = p.branchIndex.get('shunt')!
+      const { shares } = meter(p, envelopes(p).coefficients, { shunt })
+      const passing = (drawer: string, giver: string): number => {
+        const operations = new Map(form.devices.map((d) => [d.id, { amps: 0 }]))
+        operations.set(drawer, { amps: -1 }).set(giver, { amps: 1 })
+        const flow = loadFlow(p, operations)
+        if ('reason' in flow) throw new Error(flow.reason)
+        return flow.branchAmps[shunt]!
+      }
+      for (const s of shares) {
+        const pair = (d: number) => [p.net[p.negative[d]!], p.net[p.positive[d]!]].join()
+        const beside = form.devices.filter((b, i) => b.emf !== undefined && pair(i) === pair(s.device))
+        const [low, high] = pair(s.device).split(',')
+        if (beside.length === 0 || low === high) continue
+        const found = beside.map((b) => passing(form.devices[s.device]!.id, b.id))
+        const { from, to } = s.range!
+        expect(from).toBeLessThanOrEqual(Math.min(...found) + 1e-9)
+        expect(to).toBeGreaterThanOrEqual(Math.max(...found) - 1e-9)
+        if (p.netCount > 2) continue
+        // Two nets: there is no other way to make it up.
+        expect(from).toBeCloseTo(Math.min(...found), 9)
+        expect(to).toBeCloseTo(Math.max(...found), 9)
+        if (beside.length === 1) seen.one++
+        else seen.several++
+      }
+    }
+    expect(seen.one).toBeGreaterThan(50)
+    expect(seen.several).toBeGreaterThan(50)
   })
 })
 
