@@ -16,17 +16,18 @@ export interface ReturnWay {
 /**
  * The return bar that belongs to a feed, by the first rule that finds one with a free stud:
  * 1 a source other than a battery that feeds directly: its own negative terminal;
- * 2 the return bar of the fuse block that feeds;
+ * 2 the return bar of the fuse block that feeds (not for what charges, where it is behind the load-side shunt);
  * 3 the bar that other consumers of that block return to, most of them first;
  * 4 where there is a load-side shunt: a bar behind it for what only takes, one not behind it for what also charges;
  * 5 the nearest negative bar;
  * 6 the negative terminal of a battery that feeds, where there is no such bar.
+ * A bar on the wrong side of the load-side shunt is never taken by rules 4 to 6: better no return than a false reading.
  */
 export function returnWay(design: Design, fed: Fed): ReturnWay {
   const block = blockBehind(design, fed.feed)
   return (
     ownNegative(design, fed) ??
-    ownBar(design, block) ??
+    ownBar(design, block, fed) ??
     sharedBar(design, block, fed) ??
     shuntSide(design, fed) ??
     nearest(design, fed) ??
@@ -48,12 +49,14 @@ function ownNegative(design: Design, fed: Fed): ReturnWay | null {
   }
 }
 
-function ownBar(design: Design, block: Part | null): ReturnWay | null {
+function ownBar(design: Design, block: Part | null, fed: Fed): ReturnWay | null {
   const stud = block && freeStud(design, block)
-  return stud
-    ? { to: stud, why: `The return goes to the return bar of ${block.designation}, which feeds it.` }
-    : null
+  if (!stud || (fed.charges && isBehindLoadShunt(design, block))) return null
+  return { to: stud, why: `The return goes to the return bar of ${block.designation}, which feeds it.` }
 }
+
+const isBehindLoadShunt = (design: Design, bar: Part): boolean =>
+  negativeBars(design).some((b) => b.part === bar && b.behindLoadShunt)
 
 /** Bars by how many consumers of the block return to them. */
 function sharedBar(design: Design, block: Part | null, fed: Fed): ReturnWay | null {
@@ -89,12 +92,18 @@ function shuntSide(design: Design, fed: Fed): ReturnWay | null {
     fed,
     wanted.map((b) => b.part),
   )
-  if (!stud) return null
+  if (!stud) return fed.charges ? battery(design, fed) : NO_STUD_BEHIND
   const name = partById(design, stud.part)!.designation
   const why = fed.charges
     ? `The return goes to ${name}, on the battery side of the load-side shunt, as it also charges.`
     : `The return goes to ${name}, behind the load-side shunt, so that the load is measured.`
   return { to: stud, why }
+}
+
+/** Any other bar would let the load pass the shunt by. */
+const NO_STUD_BEHIND: ReturnWay = {
+  to: null,
+  why: 'No return was drawn: no bar behind the load-side shunt has a free stud.',
 }
 
 function nearest(design: Design, fed: Fed): ReturnWay | null {
@@ -113,7 +122,7 @@ function battery(design: Design, fed: Fed): ReturnWay | null {
   if (!feeding?.device) return null
   return {
     to: { part: feeding.part.id, terminal: feeding.device.negative },
-    why: `The return goes to ${feeding.part.designation} itself, as there is no negative bar yet.`,
+    why: `The return goes to ${feeding.part.designation} itself, as no negative bar has a place for it.`,
   }
 }
 

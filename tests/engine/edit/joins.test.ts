@@ -226,6 +226,35 @@ describe('a feed makes its return', () => {
     ])
   })
 
+  test('never to the wrong side of the load-side shunt, though the right side is full', () => {
+    const full = design()
+      .part('battery', 'G1')
+      .part('busbar', 'W90')
+      .part('shunt', 'B1', { role: 'load' })
+      .part('busbar', 'W91', { studs: 2 })
+      .part('fuse-blade', 'F1')
+      .part('load', 'E1')
+      .part('inverter-charger', 'T1')
+      .join('G1.-', 'W90.1l')
+      .join('W90.2l', 'B1.b')
+      .join('G1.+', 'F1.1')
+      .join('B1.s', 'W91.1l')
+    const taken = ['1l', '1r', '1r', '2l', '2l', '2r', '2r']
+    const of = taken
+      .reduce((d, stud, i) => d.part('load', `E${i + 10}`).join(`E${i + 10}.-`, `W91.${stud}`), full)
+      .build()
+    const load = joined(of, 'F1.2', 'E1.+')
+    expect(load.made.length).toBe(1)
+    expect(load.edit.why).toContain('no bar behind the load-side shunt')
+    expect(ways(of, joined(of, 'F1.2', 'T1.+').made)[1]).toMatch(/^T1\.- → W90\./)
+  })
+
+  test('of what charges, not to its block where that block returns behind the shunt', () => {
+    const of = base(true).part('inverter-charger', 'T1').join('F1.return', 'W91.2l').build()
+    expect(ways(of, joined(of, 'F1.1', 'T1.+').made)[1]).toMatch(/^T1\.- → W90\./)
+    expect(ways(of, joined(of, 'F1.1', 'E1.+').made)[1]).toBe('E1.- → F1.r1')
+  })
+
   test('of a step-down converter behind the shunt: what it takes is load', () => {
     const of = base().part('step-down', 'T1').build()
     expect(ways(of, joined(of, 'F1.1', 'T1.in+').made)[1]).toMatch(/^T1\.- → W91\./)
