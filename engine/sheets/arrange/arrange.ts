@@ -1,13 +1,12 @@
-import type { Millimetres } from '../../units'
-import { type Block, below, beside, inColumns, inRows, layBlock } from './block'
+import { type Block, layBlock } from './block'
+import { bestOf } from './compose'
 import { otherEnd, type Plan, planOf } from './graph'
 import { type Groups, groupsOf } from './groups'
-import { layersFrom } from './layers'
+import { forwardLayers, layersFrom, longestLayers } from './layers'
 import type { ArrangeLink, ArrangeOptions, ArrangePart, Place } from './part'
 
 /** Width by height of an A3 sheet, landscape, inside its frame. */
 const A3_ASPECT = 390 / 257
-const GAP: Millimetres = 15
 
 /**
  * Places parts for reading from left to right: stores, main protection and bars, then each block with its
@@ -27,45 +26,17 @@ export function arrange(
       layersFrom(plan, groups.trunk, (i) => plan.parts[i]!.column === 'store', true),
     ),
     cells: cellsInOrder(plan, groups).map((c) =>
-      layBlock(plan, [c.heads, c.between, c.loads], (k) => k === 2),
+      layBlock(plan, [c.heads, c.controls, c.between, c.loads], (k) => k === 3),
     ),
     chains: groups.chains.map((c) => chainBlock(plan, c)),
     data: layBlock(plan, dataColumns(plan, groups.data)),
   }
-  const aspect = options.aspect ?? A3_ASPECT
-  const tallest = Math.max(0, ...blocks.cells.map((c) => c.h))
-  const total = blocks.cells.reduce((sum, c) => sum + c.h + GAP, 0)
-  let best: Block | null = null
-  for (let height = tallest; height <= Math.max(tallest, total); height += 20) {
-    const whole = compose(blocks, height)
-    if (!best || size(whole, aspect) < size(best, aspect)) best = whole
-  }
   return new Map(
-    [...best!.places].sort((a, b) => a[0] - b[0]).map(([i, place]) => [plan.parts[i]!.id, place]),
+    [...bestOf(plan, blocks, options.aspect ?? A3_ASPECT).places]
+      .sort((a, b) => a[0] - b[0])
+      .map(([i, place]) => [plan.parts[i]!.id, place]),
   )
 }
-
-interface Blocks {
-  readonly trunk: Block
-  readonly cells: readonly Block[]
-  readonly chains: readonly Block[]
-  readonly data: Block
-}
-
-function compose({ trunk, cells, chains, data }: Blocks, cellHeight: Millimetres): Block {
-  const main = beside(
-    [trunk, inColumns(cells, cellHeight, GAP)].filter((b) => b.places.size > 0),
-    GAP,
-  )
-  const above = inRows(chains, Math.max(main.w, ...chains.map((c) => c.w)), GAP)
-  return below(
-    [above, main, data].filter((b) => b.places.size > 0),
-    GAP,
-  )
-}
-
-/** Height that a sheet of this shape must have to hold the block. */
-const size = (b: Block, aspect: number): number => Math.max(b.h, b.w / aspect)
 
 /** Cells in the order of the terminals that feed them. */
 function cellsInOrder(plan: Plan, groups: Groups): Groups['cells'] {
@@ -79,11 +50,13 @@ function cellsInOrder(plan: Plan, groups: Groups): Groups['cells'] {
   })
 }
 
-/** A chain of sources from the farthest to the one that is joined to the rest. */
+/** A chain of sources from the farthest part to the one that is joined to the rest. */
 function chainBlock(plan: Plan, chain: readonly number[]): Block {
   const inside = new Set(chain)
   const isLast = (i: number): boolean => plan.at[i]!.some((l) => !inside.has(otherEnd(l, i)))
-  return layBlock(plan, layersFrom(plan, chain, isLast, false).reverse())
+  const layers = layersFrom(plan, chain, isLast, false)
+  const first = layers.at(-1)![0]!
+  return layBlock(plan, layers.length > 1 ? longestLayers(plan, chain, first) : forwardLayers(plan, chain))
 }
 
 /** Hubs, then what is joined to them. */

@@ -14,6 +14,8 @@ export interface Groups {
 export interface Cell {
   /** The feeding block, and the bars that mostly take returns of this cell. */
   readonly heads: readonly number[]
+  /** Switches that work what stands between. */
+  readonly controls: readonly number[]
   readonly between: readonly number[]
   readonly loads: readonly number[]
 }
@@ -30,6 +32,7 @@ export function groupsOf(plan: Plan): Groups {
     const fed = all.filter((i) => feeder[i] === head && i !== head)
     return {
       heads: [head, ...all.filter((i) => i !== head && !heads.includes(i) && servesMostly(plan, i, fed))],
+      controls: [],
       between: fed.filter((i) => parts[i]!.column !== 'load'),
       loads: byWay(
         plan,
@@ -39,9 +42,42 @@ export function groupsOf(plan: Plan): Groups {
       ),
     }
   })
-  const inCell = new Set(cells.flatMap((c) => [...c.heads, ...c.between, ...c.loads]))
-  const trunk = all.filter((i) => parts[i]!.column !== 'data' && !inChain.has(i) && !inCell.has(i))
-  return { chains, trunk, cells, data }
+  const inCell = new Map(
+    cells.flatMap((c, k) => [...c.heads, ...c.between, ...c.loads].map((i) => [i, k] as const)),
+  )
+  const rest = all.filter((i) => parts[i]!.column !== 'data' && !inChain.has(i) && !inCell.has(i))
+  const controls = controlsOf(plan, rest, inCell)
+  return {
+    chains,
+    trunk: rest.filter((i) => !controls.has(i)),
+    cells: cells.map((c, k) => ({ ...c, controls: rest.filter((i) => controls.get(i) === k) })),
+    data,
+  }
+}
+
+/** Switches that hang on cells alone, by the cell of what they switch. */
+function controlsOf(
+  plan: Plan,
+  rest: readonly number[],
+  inCell: ReadonlyMap<number, number>,
+): Map<number, number> {
+  const found = new Map<number, number>()
+  const cellOf = (i: number): number | undefined => inCell.get(i) ?? found.get(i)
+  for (let before = -1; before < found.size; ) {
+    before = found.size
+    for (const i of rest) {
+      if (found.has(i) || plan.parts[i]!.column !== 'switching') continue
+      const next = plan.at[i]!.map((l) => otherEnd(l, i))
+      const switched = plan.at[i]!.filter((l) => l.from === i).map((l) => cellOf(l.to))
+      const cell = switched.find((c) => c !== undefined) ?? next.map(cellOf).find((c) => c !== undefined)
+      if (
+        cell !== undefined &&
+        next.every((n) => cellOf(n) !== undefined || plan.parts[n]!.column === 'switching')
+      )
+        found.set(i, cell)
+    }
+  }
+  return found
 }
 
 /** Sources joined by links, and protection or switching that hangs on them and on no store. */

@@ -13,10 +13,10 @@ export const WALL = 8
 /** The stub of a terminal: only its own conductors. */
 export const STUB = 16
 
-/** Costs, in quarters of a pitch. A bend is worth about 11 mm of detour, a crossing about 19 mm. */
+/** Costs, in quarters of a pitch. A bend is worth 11 mm of detour, a crossing 10 mm. */
 export const STEP = 4
 export const BEND = 36
-export const CROSS = 60
+export const CROSS = 32
 const BESIDE_BOX = 8
 const BESIDE_CONDUCTOR = 4
 
