@@ -61,7 +61,7 @@ function planted(clean: Design): Design {
     colour: 'RD',
   }
   const tapReturn = {
-    ...newConductor('c902', 'W202', { part: 'p901', terminal: '-' }, { part: part('W4'), terminal: '13l' }),
+    ...newConductor('c902', 'W202', { part: 'p901', terminal: '-' }, { part: part('W4'), terminal: '19r' }),
     size: '1mm2',
     lengthM: 2.2,
     colour: 'BN',
@@ -78,7 +78,7 @@ function planted(clean: Design): Design {
       do: 'reconnect',
       conductor: between('T1', 'W3', 'bat-'),
       end: 'to',
-      to: { part: part('W4'), terminal: '13r' },
+      to: { part: part('W4'), terminal: '19l' },
     },
     { do: 'add', parts: [tracker], conductors: [tap, tapReturn] },
     { do: 'conductor', conductors: [between('M4', 'W4', '-')], set: { size: '1mm2' } },

@@ -91,7 +91,7 @@ export function trailer(): Design {
   ] as const
   loads.forEach(([kind, designation, name, location, currentA, size, lengthM], i) => {
     d.part(kind, designation, name, location, { currentA })
-    d.pair([`F2.${i + 1}`, `${designation}.+`], [`${designation}.-`, `W2.${i + 2}l`], size, lengthM)
+    d.pair([`F2.${i + 1}`, `${designation}.+`], [`${designation}.-`, `W2.${i + 2}r`], size, lengthM)
   })
 
   d.part('pv-array', 'G2', 'Roof array', 'roof', {

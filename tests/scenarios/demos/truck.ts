@@ -132,7 +132,7 @@ export function truck(): Design {
   ] as const
   loads.forEach(([kind, designation, name, currentA, size, lengthM], i) => {
     d.part(kind, designation, name, 'box body', { currentA })
-    d.pair([`F10.${i + 1}`, `${designation}.+`], [`${designation}.-`, `W6.${i + 2}l`], size, lengthM)
+    d.pair([`F10.${i + 1}`, `${designation}.+`], [`${designation}.-`, `W6.${i + 2}r`], size, lengthM)
   })
 
   d.part('fuse-bolt-in', 'F12', 'Winch fuse', 'power cabinet', {
@@ -147,7 +147,7 @@ export function truck(): Design {
     continuous: false,
   })
   d.run('W3.3r', 'F12.1', '120mm2', 0.15)
-  d.pair(['F12.2', 'M3.+'], ['M3.-', 'W6.9l'], '35mm2', 6)
+  d.pair(['F12.2', 'M3.+'], ['M3.-', 'W6.9r'], '35mm2', 6)
 
   d.part('fuse-bolt-in', 'F13', 'Inverter-charger fuse', 'power cabinet', {
     ratingA: 150,
@@ -228,9 +228,9 @@ export function truck(): Design {
     .part('socket', 'X11', 'Cab sockets', 'cab', { currentA: 8 })
   d.run('W3.4r', 'F16.1', '120mm2', 0.15)
   d.run('F16.2', 'T3.in+', '6mm2', 1)
-  d.back('T3.-', 'W6.10l', '10mm2', 1)
+  d.back('T3.-', 'W6.10r', '10mm2', 1)
   const twelve = d.run('T3.out+', 'F17.in', '10mm2', 5)
-  d.back('F17.return', 'W6.11l', '10mm2', 5, { returnOf: twelve })
+  d.back('F17.return', 'W6.11r', '10mm2', 5, { returnOf: twelve })
   d.pair(['F17.1', 'E11.+'], ['E11.-', 'F17.r1'], '2.5mm2', 1.5)
   d.pair(['F17.2', 'X11.+'], ['X11.-', 'F17.r2'], '2.5mm2', 1.8)
 
@@ -242,7 +242,7 @@ export function truck(): Design {
   })
     .part('tank-sender', 'B3', 'Fresh water', 'box body', { contents: 'fresh', capacityL: 220 })
     .part('tank-sender', 'B4', 'Diesel', 'frame', { contents: 'fuel', capacityL: 300 })
-  d.pair(['F10.8', 'K1.+'], ['K1.-', 'W6.12l'], '1mm2', 3)
+  d.pair(['F10.8', 'K1.+'], ['K1.-', 'W6.12r'], '1mm2', 3)
   d.data('B1.data', 'K1.data1', 0.8)
     .data('B2.data', 'K1.data2', 0.8)
     .data('T1.data', 'K1.data3', 1)

@@ -257,16 +257,16 @@ function loads(d: Draft): void {
   d.run('F3.4', 'F6.in', '10mm2', 0.4)
 
   const simple = [
-    ['lamp', 'E1', 'Exam lamp', 'treatment', 1, '2l', 3, '1.5mm2', 4.5],
-    ['lamp', 'E2', 'Ceiling light', 'treatment', 2, '2r', 4, '1.5mm2', 5],
-    ['lamp', 'E3', 'Surgery lamp', 'treatment', 3, '3l', 6, '2.5mm2', 4.8],
-    ['fan', 'M3', 'Roof fan', 'treatment', 6, '4r', 3, '1.5mm2', 5.2],
-    ['load', 'E4', 'Diesel heater', 'under bench', 7, '5l', 9, '2.5mm2', 3.8],
-    ['socket', 'X11', 'Desk socket', 'desk', 8, '5r', 6, '2.5mm2', 4],
-    ['socket', 'X12', 'Bench socket', 'treatment', 9, '6l', 6, '2.5mm2', 4.4],
-    ['load', 'E5', 'Centrifuge', 'bench', 10, '6r', 8, '2.5mm2', 3.6],
-    ['motor', 'M4', 'Table lift', 'treatment', 11, '7l', 15, '4mm2', 3.2],
-    ['lamp', 'E6', 'Rear work light', 'rear door', 12, '7r', 4, '1.5mm2', 6.5],
+    ['lamp', 'E1', 'Exam lamp', 'treatment', 1, '2r', 3, '1.5mm2', 4.5],
+    ['lamp', 'E2', 'Ceiling light', 'treatment', 2, '3r', 4, '1.5mm2', 5],
+    ['lamp', 'E3', 'Surgery lamp', 'treatment', 3, '4r', 6, '2.5mm2', 4.8],
+    ['fan', 'M3', 'Roof fan', 'treatment', 6, '7r', 3, '1.5mm2', 5.2],
+    ['load', 'E4', 'Diesel heater', 'under bench', 7, '8r', 9, '2.5mm2', 3.8],
+    ['socket', 'X11', 'Desk socket', 'desk', 8, '9r', 6, '2.5mm2', 4],
+    ['socket', 'X12', 'Bench socket', 'treatment', 9, '10r', 6, '2.5mm2', 4.4],
+    ['load', 'E5', 'Centrifuge', 'bench', 10, '11r', 8, '2.5mm2', 3.6],
+    ['motor', 'M4', 'Table lift', 'treatment', 11, '12r', 15, '4mm2', 3.2],
+    ['lamp', 'E6', 'Rear work light', 'rear door', 12, '13r', 4, '1.5mm2', 6.5],
   ] as const
   for (const [kind, designation, name, location, way, stud, currentA, size, lengthM] of simple)
     d.part(kind, designation, name, location, { currentA }).pair(
@@ -278,13 +278,13 @@ function loads(d: Draft): void {
 
   d.part('fridge', 'E7', 'Vaccine fridge', 'bench', { currentA: 6.5, service: 'critical' })
     .part('load', 'E8', 'Drug safe alarm', 'desk', { currentA: 0.3 })
-    .pair(['F6.1', 'E7.+'], ['E7.-', 'W4.8l'], '2.5mm2', 3)
-    .pair(['F6.4', 'E8.+'], ['E8.-', 'W4.8r'], '1mm2', 3.5)
+    .pair(['F6.1', 'E7.+'], ['E7.-', 'W4.14r'], '2.5mm2', 3)
+    .pair(['F6.4', 'E8.+'], ['E8.-', 'W4.15r'], '1mm2', 3.5)
 
   d.part('panel-switch', 'S1', 'Loads master switch', 'entry panel', { ratingA: 6 })
   d.run('F6.5', 'S1.1', '1mm2', 2.4)
   d.run('S1.2', 'K1.86', '1mm2', 2.6)
-  d.back('K1.85', 'W4.9l', '1mm2', 0.6)
+  d.back('K1.85', 'W4.3l', '1mm2', 0.6)
 
   const pumps = [
     {
@@ -294,7 +294,7 @@ function loads(d: Draft): void {
       name: 'Water pump',
       way: 4,
       currentA: 8,
-      studs: ['9r', '10l'],
+      studs: ['5r', '5l'],
       lengthM: 3.4,
     },
     {
@@ -304,7 +304,7 @@ function loads(d: Draft): void {
       name: 'Waste pump',
       way: 5,
       currentA: 4,
-      studs: ['10r', '11l'],
+      studs: ['6r', '6l'],
       lengthM: 4.1,
     },
   ]
@@ -341,7 +341,7 @@ function rear(d: Draft): void {
     ratingA: 80,
     ways: fed.map(([, , label], i) => ({ ratingA: fuses[i]!, label })),
   })
-  d.pair(['F3.5', 'F7.in'], ['F7.return', 'W4.12r'], '16mm2', 4.4)
+  d.pair(['F3.5', 'F7.in'], ['F7.return', 'W4.16r'], '16mm2', 4.4)
   fed.forEach(([kind, designation, name, currentA, size, lengthM], i) => {
     d.part(kind, designation, name, 'rear cabin', { currentA })
     d.pair([`F7.${i + 1}`, `${designation}.+`], [`${designation}.-`, `F7.r${i + 1}`], size, lengthM)
@@ -362,8 +362,8 @@ function readings(d: Draft): void {
     .part('tank-sender', 'B12', 'Waste water', 'under floor', { contents: 'grey', capacityL: 60 })
     .part('temperature-sender', 'B13', 'Fridge temperature', 'bench', { of: 'Vaccine fridge' })
     .part('gas-sender', 'B14', 'Gas bottle', 'gas locker', { use: 'bottle', data: 'wireless' })
-    .pair(['F6.2', 'K10.+'], ['K10.-', 'W4.11r'], '1mm2', 0.8)
-    .pair(['F6.3', 'P1.+'], ['P1.-', 'W4.12l'], '1mm2', 2.4)
+    .pair(['F6.2', 'K10.+'], ['K10.-', 'W4.17r'], '1mm2', 0.8)
+    .pair(['F6.3', 'P1.+'], ['P1.-', 'W4.18r'], '1mm2', 2.4)
   d.run('F6.6', 'B1.sense-v', '1mm2', 1.4, { colour: 'VT' })
   d.data('P1.data', 'K10.data1', 2.4)
     .data('K11.up', 'K10.data2', 0.4)
