@@ -1,7 +1,8 @@
 import { blocksOf } from '../math/blocks'
 import { meshCurrents } from '../math/meshcurrents'
 import { fromNumber, type MaybeUnlimited } from '../units'
-import { type BridgeFlow, bridgeReturns, type Sense } from './bridgereturn'
+import type { BridgeFlow, Sense } from './bridgeflow'
+import { bridgeReturns } from './bridgereturn'
 import { meshReturns, type ProgramGap } from './meshreturn'
 import { byNet, capacityOf, sameFlow, together } from './netgraph'
 import type { Prepared } from './prepare'
@@ -69,7 +70,9 @@ export function returns(p: Prepared): ReturnsResult {
     return {
       sustained: fromNumber(most.amps),
       sense: most.sense,
-      limiting: most.amps > 0 && most.amps < Number.POSITIVE_INFINITY ? most.limiting() : [],
+      get limiting() {
+        return most.amps > 0 && most.amps < Number.POSITIVE_INFINITY ? most.limiting() : []
+      },
     }
   }
 

@@ -1,4 +1,5 @@
-import { type GateCut, gatesOf, type Supplied } from './gates'
+import { type GateCut, gateCuts } from './gatecut'
+import { gatesOf, type Supplied } from './gates'
 
 /** What can come into the ends of an edge from the rest of the network, the edge taken out. Unlimited edges only. */
 export interface EndFlows {
@@ -17,6 +18,7 @@ export function endFlows(net: Supplied): EndFlows {
   const { graph, supply } = net
   if (!supply.some((x) => x > 0)) return { into: () => 0, cut: () => ({ edges: [], vertices: [] }) }
   const gates = gatesOf(net)
+  const cuts = gateCuts(net, gates)
   const { tree, gate, inflow, block, inflows, jointOf } = gates
   const { jointStart, vertexStart, atVertex } = tree
 
@@ -34,12 +36,12 @@ export function endFlows(net: Supplied): EndFlows {
       const v = graph[end][edge]!
       const b = tree.of[edge]!
       const cut: GateCut = { edges: [], vertices: [] }
-      if (b === -1) return gates.cutAround(v, () => true, cut)
+      if (b === -1) return cuts.around(v, () => true, cut)
       const joint = jointOf(b, v)
-      if (tree.edges[b]!.length === 1) return gates.cutBehind([joint], cut)
+      if (tree.edges[b]!.length === 1) return cuts.behind([joint], cut)
       const found = block(b).cut(joint - jointStart[b]!, inflows(b), edge)
       cut.edges.push(...found.edges)
-      return gates.cutBehind(
+      return cuts.behind(
         found.places.map((place) => jointStart[b]! + place),
         cut,
       )

@@ -1,4 +1,4 @@
-import { type BlockFlow, blockFlow, type Capacities, type CutEdge } from './blockflow'
+import { type BlockFlow, blockFlow, type Capacities } from './blockflow'
 import { type BlockTree, blockTree } from './blocktree'
 
 /** A network with something to supply, A per vertex; Infinity is 'unlimited'. */
@@ -19,16 +19,9 @@ export interface Gates {
   inflows(b: number): Float64Array
   /** The joint of block b at vertex v. */
   jointOf(b: number, v: number): number
-  /** Goes on from joints: the cut nearest to all that comes to their vertices other than through their blocks. */
-  cutBehind(joints: number[], cut: GateCut): GateCut
-  /** Goes on from a vertex through the blocks that pass `through`. */
-  cutAround(vertex: number, through: (block: number) => boolean, cut: GateCut): GateCut
-}
-
-/** Edges that limit, and vertices whose whole supply is drawn. */
-export interface GateCut {
-  readonly edges: CutEdge[]
-  readonly vertices: number[]
+  /** For a block of one edge: its capacity towards the joint, and the joint at its other end. */
+  single(b: number, joint: number): number
+  otherJoint(b: number, joint: number): number
 }
 
 /**
@@ -39,7 +32,7 @@ export interface GateCut {
 export function gatesOf(net: Supplied): Gates {
   const { graph, forward, backward, supply } = net
   const tree = blockTree(graph)
-  const { jointStart, jointVertex, jointBlock, vertexStart, atVertex, order, top } = tree
+  const { jointStart, jointVertex, vertexStart, atVertex, order, top } = tree
   /** Per joint: what comes out of the block into the vertex, and what comes to the vertex from elsewhere. */
   const gate = new Float64Array(jointVertex.length)
   const inflow = new Float64Array(jointVertex.length)
@@ -59,7 +52,7 @@ export function gatesOf(net: Supplied): Gates {
     throughAll(b)
   }
 
-  return { tree, gate, inflow, block, inflows, jointOf, cutBehind, cutAround }
+  return { tree, gate, inflow, block, inflows, jointOf, single, otherJoint }
 
   /** Supply of the joint's vertex and all that hangs from it. */
   function fromBelow(joint: number): number {
@@ -127,11 +120,6 @@ export function gatesOf(net: Supplied): Gates {
     return graph.head[e] === jointVertex[joint] ? forward[e]! : backward[e]!
   }
 
-  function onlyEdge(b: number, joint: number): CutEdge {
-    const edge = tree.edges[b]![0]!
-    return { edge, towards: graph.head[edge] === jointVertex[joint] ? 'head' : 'tail' }
-  }
-
   function otherJoint(b: number, joint: number): number {
     return jointStart[b]! + jointStart[b + 1]! - 1 - joint
   }
@@ -166,42 +154,5 @@ export function gatesOf(net: Supplied): Gates {
     let j = jointStart[b]!
     while (jointVertex[j] !== v) j++
     return j
-  }
-
-  function cutBehind(joints: number[], cut: GateCut): GateCut {
-    const pending = [...joints]
-    for (let j = pending.pop(); j !== undefined; j = pending.pop()) {
-      const home = jointBlock[j]!
-      lookAround(jointVertex[j]!, (b) => b !== home, cut, pending)
-    }
-    return cut
-  }
-
-  function cutAround(vertex: number, through: (block: number) => boolean, cut: GateCut): GateCut {
-    const pending: number[] = []
-    lookAround(vertex, through, cut, pending)
-    return cutBehind(pending, cut)
-  }
-
-  function lookAround(
-    vertex: number,
-    through: (block: number) => boolean,
-    cut: GateCut,
-    pending: number[],
-  ): void {
-    if (supply[vertex]! > 0) cut.vertices.push(vertex)
-    for (let i = vertexStart[vertex]!; i < vertexStart[vertex + 1]!; i++) {
-      const j = atVertex[i]!
-      const b = jointBlock[j]!
-      if (!(gate[j]! > 0) || !through(b)) continue
-      if (tree.edges[b]!.length > 1) {
-        const others = inflows(b)
-        others[j - jointStart[b]!] = 0
-        const found = block(b).cut(j - jointStart[b]!, others)
-        cut.edges.push(...found.edges)
-        for (const place of found.places) pending.push(jointStart[b]! + place)
-      } else if (single(b, j) <= inflow[otherJoint(b, j)]!) cut.edges.push(onlyEdge(b, j))
-      else pending.push(otherJoint(b, j))
-    }
   }
 }

@@ -1,5 +1,6 @@
 import type { CutEdge } from './blockflow'
-import { type GateCut, gatesOf, type Supplied } from './gates'
+import { type GateCut, gateCuts } from './gatecut'
+import { gatesOf, type Supplied } from './gates'
 import { graphOf } from './graph'
 import { crossing, maxFlow } from './maxflow'
 
@@ -25,6 +26,7 @@ export interface SetFlow {
 export function setFlows(net: Supplied): (set: ReadonlyMap<number, Drawing>) => SetFlow {
   const { graph, forward, backward } = net
   const gates = gatesOf(net)
+  const cuts = gateCuts(net, gates)
   const { tree, gate } = gates
   const { jointStart, jointVertex, jointBlock, vertexStart, atVertex, top } = tree
   /** Block that each vertex hangs below; −1 at a root. */
@@ -83,7 +85,7 @@ export function setFlows(net: Supplied): (set: ReadonlyMap<number, Drawing>) => 
     vertices.forEach((v, k) => {
       if (sinkSide[k] === 0) {
         if (set.has(v) && set.get(v)!.draw > 0) draws.push(v)
-      } else gates.cutAround(v, (b) => !spanning.has(b), cut)
+      } else cuts.around(v, (b) => !spanning.has(b), cut)
     })
     return { value, edges: cut.edges, supplies: cut.vertices, draws }
   }
