@@ -1,33 +1,11 @@
 import type { Volts } from '../units'
-import { chains, type Range } from './chains'
+import { chains } from './chains'
+import { circuits, middle, servedBy, weight } from './circuits'
 import { isBattery } from './galvanic'
 import type { Prepared } from './prepare'
+import { type Found, natureOf, type Share } from './share'
 
 export type MeterRole = 'battery' | 'load'
-
-/** What a device is, by its bounds: a battery has an emf, a load never delivers, a source never draws. */
-export type DeviceNature = 'battery' | 'load' | 'source' | 'two-way'
-
-export function natureOf(p: Prepared, device: number): DeviceNature {
-  if (isBattery(p, device)) return 'battery'
-  if (!(p.max[device]! > 0)) return 'load'
-  return p.min[device]! < 0 ? 'two-way' : 'source'
-}
-
-/** How one device's current passes the shunt. */
-export interface Share {
-  readonly device: number
-  readonly nature: DeviceNature
-  /**
-   * Current through the shunt, positive from its `from` to its `to`, for each amp that the device draws (takes in
-   * at its positive terminal), something else making up the balance. A range where it depends on what does; none
-   * where nothing can. With `from` on the system's side of a shunt in the negative, a measured load has 1, and a
-   * charger behind a battery shunt has 1 too: its current counts the other way because it draws less than nothing.
-   */
-  readonly range: Range | undefined
-  /** What the shunt's role asks for; none for devices of other circuits, about which this shunt says nothing. */
-  readonly expected: 0 | 1 | undefined
-}
 
 export interface MeterAnswer {
   readonly shunt: number
@@ -88,7 +66,7 @@ export function meter(
     return [{ device, nature: natureOf(p, device), range }]
   })
   const circuit = circuits(p, net)
-  const served = servedBy(p, found, circuit, question)
+  const served = servedBy(p, found, circuit, question.role === 'load')
   const inCircuit = (device: number): boolean =>
     question.members ? question.members.has(device) : circuit(device) === served
   const role = question.role ?? roleOf(found.filter((s) => inCircuit(s.device)))
@@ -109,61 +87,13 @@ export function meter(
   }
 }
 
-type Found = Omit<Share, 'expected'>
-
+/** A whole number where rounding alone keeps it from being one. */
 const tidy = (x: number): number => {
   const whole = Math.round(x)
   return Math.abs(x - whole) < CLOSE ? whole + 0 : x
 }
-const middle = (s: Found): number => (s.range ? (s.range.from + s.range.to) / 2 : 0)
-/** What a device may draw or deliver; an unlimited one weighs as much as any other's thousandfold. */
-const weight = (p: Prepared, s: Found): number =>
-  Math.min(1e6, Math.max(-p.min[s.device]!, s.nature === 'load' ? 0 : p.max[s.device]!))
 
-/** Number of the circuit of a device: that of its positive net, the shunt's own net being cut out of the battery graph. */
-function circuits(p: Prepared, net: number): (device: number) => number {
-  const parent = Int32Array.from({ length: p.netCount }, (_, i) => i)
-  const root = (i: number): number => {
-    let at = i
-    while (parent[at] !== at) {
-      parent[at] = parent[parent[at]!]!
-      at = parent[at]!
-    }
-    return at
-  }
-  p.form.devices.forEach((_, d) => {
-    const low = p.net[p.negative[d]!]!
-    const high = p.net[p.positive[d]!]!
-    if (isBattery(p, d) && low !== net && high !== net) parent[root(high)] = root(low)
-  })
-  return (d) => root(p.net[p.positive[d]!]!)
-}
-
-/** The circuit that passes the most through the shunt; where nothing passes, the one that may draw the most. */
-function servedBy(
-  p: Prepared,
-  found: readonly Found[],
-  circuit: (device: number) => number,
-  question: MeterQuestion,
-): number {
-  const fed = new Set<number>()
-  p.form.devices.forEach((_, d) => {
-    if (isBattery(p, d)) fed.add(circuit(d))
-  })
-  const total = (size: (s: Found) => number): Map<number, number> => {
-    const sums = new Map<number, number>()
-    for (const s of found) {
-      if (question.role === 'load' && s.nature !== 'load') continue
-      const key = circuit(s.device)
-      if (fed.has(key)) sums.set(key, (sums.get(key) ?? 0) + size(s) * weight(p, s))
-    }
-    return sums
-  }
-  const greatest = (sums: Map<number, number>): number | undefined =>
-    [...sums].filter(([, sum]) => sum > 0).sort((x, y) => y[1] - x[1])[0]?.[0]
-  return greatest(total((s) => Math.abs(middle(s)))) ?? greatest(total(() => 1)) ?? -1
-}
-
+/** A battery shunt is passed by every source as by the loads. */
 function roleOf(members: readonly Found[]): MeterRole {
   const sources = members.filter((s) => s.nature !== 'load')
   const loads = members.reduce((sum, s) => (s.nature === 'load' ? sum + middle(s) : sum), 0)

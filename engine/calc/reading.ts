@@ -1,7 +1,8 @@
 import { balance, type Extreme } from '../math/balance'
 import type { Amps } from '../units'
-import type { MeterAnswer, Share } from './meters'
+import type { MeterAnswer } from './meters'
 import type { Prepared } from './prepare'
+import type { Share } from './share'
 
 /** How far a shunt's reading can be from the truth, one way. */
 export interface ReadingError {

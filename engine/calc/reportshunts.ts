@@ -1,8 +1,9 @@
-import { type MeterQuestion, meter, type Share } from './meters'
+import { type MeterQuestion, meter } from './meters'
 import type { MeterStatement } from './networkfile'
 import type { Prepared } from './prepare'
 import { deviceCurrents, type ReadingError, readingErrors } from './reading'
 import { figure, type ReadingReport, type ShareReport, type ShuntReport, tidy } from './reportshape'
+import type { Share } from './share'
 
 /** Shares and reading errors of every shunt. */
 export function shuntReports(
