@@ -9,7 +9,10 @@ export interface SourceOrder {
   readonly lifts: readonly (readonly { to: number; device: number }[])[]
   /** 1 where a source ends in the net. */
   readonly touched: Uint8Array
-  /** 1 where a circle of sources can be reached from the net upwards: nothing can be said there. */
+  /**
+   * 1 where a circle of sources can be reached from the net upwards: no net is then the lower one, and nothing can
+   * be said. A circle elsewhere does no harm: its nets count as supply, which is the most that can come from them.
+   */
   readonly circling: Uint8Array
 }
 
