@@ -40,7 +40,7 @@ export interface EnvelopeResult {
   coefficients(branch: number): Float64Array
   /** Greatest value of any figure that is linear in the device currents: value of 1 A of each device in. */
   greatest(objective: Float64Array): GreatestCurrent
-  /** Device currents that give the figure; computed on request, O(nodes + devices) and a solve in a meshed block. */
+  /** Device currents that give the figure, none where there is no answer; computed on request, O(nodes + devices) and a solve in a meshed block. */
   witness(branch: number, side: 'min' | 'max'): Witness
   /** Both directions of one branch, or why there is no answer. */
   envelope(branch: number): Envelope | { readonly branch: string; readonly noAnswer: NoEnvelope }
@@ -64,20 +64,25 @@ export function envelopes(p: Prepared): EnvelopeResult {
     for (const net of system.nets) addSystem(p, b, system, net, bounds, loads, scratch)
   for (const device of all.inOneNet) addLoop(p, b, device, bounds, loads)
 
+  const failed = loads.solve(bounds)
+  for (let e = 0; e < m; e++) {
+    if (bounds.min[e]! >= 0) bounds.min[e] = 0
+    if (bounds.max[e]! <= 0) bounds.max[e] = 0
+  }
   const noAnswer = new Map<number, NoEnvelope>()
-  for (const e of loads.solve(bounds)) {
+  for (const e of failed) {
     noAnswer.set(e, 'resistance-out-of-range')
     bounds.min[e] = Number.NaN
     bounds.max[e] = Number.NaN
   }
-  for (let e = 0; e < m; e++) {
-    if (bounds.min[e]! > 0 || bounds.min[e] === 0) bounds.min[e] = 0
-    if (bounds.max[e]! < 0 || bounds.max[e] === 0) bounds.max[e] = 0
-  }
   const greatest = greatestOf(p, all)
   const coefficients = deviceShares(p, b)
+  let asked = -1
+  let shares: Float64Array = new Float64Array(0)
   const witness = (branch: number, side: 'min' | 'max'): Witness => {
-    const shares = coefficients(branch)
+    if (noAnswer.has(branch)) return { devices: [], ray: [] }
+    if (branch !== asked) shares = coefficients(branch)
+    asked = branch
     return greatest(side === 'max' ? shares : shares.map((c) => -c)).witness
   }
   return {

@@ -17,11 +17,19 @@ const MOST_PROGRAMS = 2000
 /** Part of the figure within which a bound counts as reached. */
 const REACHED = 1e-10
 
-/** Current into the bar by one join: value per amp of each device, and its extremes. */
-interface Join {
+/** Current into the bar by a join that may run either way: value of 1 A of each device, and its extremes. */
+interface TwoWay {
   readonly inward: Float64Array
   readonly min: Amps
   readonly max: Amps
+}
+
+interface Joins {
+  /** Σ|I| over the joins that run one way only, as value of 1 A of each device. */
+  readonly oneWay: Float64Array
+  readonly twoWay: readonly TwoWay[]
+  /** The current of a join without limit. */
+  readonly endless: Float64Array | undefined
 }
 
 /**
@@ -35,54 +43,54 @@ export function barThrough(
   r: EnvelopeResult,
   node: number,
 ): BarThrough | { readonly notChecked: NoBarThrough } {
-  const joins = joinsOf(p, r, node)
+  const joins = joinsAt(p, r, node)
   if (joins === undefined) return { notChecked: 'resistance-out-of-range' }
-  for (const j of joins) {
-    if (j.max === Number.POSITIVE_INFINITY) return { max: 'unlimited', witness: r.greatest(j.inward).witness }
-    if (j.min === Number.NEGATIVE_INFINITY)
-      return { max: 'unlimited', witness: r.greatest(j.inward.map((c) => -c)).witness }
-  }
-  return search(p, r, joins)
+  if (joins.endless) return { max: 'unlimited', witness: r.greatest(joins.endless).witness }
+  return search(r, joins)
 }
 
-function joinsOf(p: Prepared, r: EnvelopeResult, node: number): Join[] | undefined {
+/** undefined where the current of a join has no answer. */
+function joinsAt(p: Prepared, r: EnvelopeResult, node: number): Joins | undefined {
   const { graph } = p
-  const joins: Join[] = []
+  const oneWay = new Float64Array(p.min.length)
+  const twoWay: TwoWay[] = []
+  let endless: Float64Array | undefined
+  const join = (inward: Float64Array, min: Amps, max: Amps): void => {
+    if (max === Number.POSITIVE_INFINITY) endless = inward
+    else if (min === Number.NEGATIVE_INFINITY) endless = inward.map((c) => -c)
+    else if (min < 0 && max > 0) twoWay.push({ inward, min, max })
+    else addTo(oneWay, inward, max > 0 ? 1 : -1)
+  }
   for (let i = graph.start[node]!; i < graph.start[node + 1]!; i++) {
     const e = graph.edge[i]!
     if (graph.far[i] === node) continue
     if (r.noAnswer.has(e)) return undefined
     const shares = r.coefficients(e)
-    const into = graph.head[e] === node
-    joins.push({
-      inward: into ? shares : shares.map((c) => -c),
-      min: (into ? r.min[e]! : -r.max[e]!) + 0,
-      max: (into ? r.max[e]! : -r.min[e]!) + 0,
-    })
+    if (graph.head[e] === node) join(shares, r.min[e]!, r.max[e]!)
+    else
+      join(
+        shares.map((c) => -c),
+        -r.max[e]!,
+        -r.min[e]!,
+      )
   }
   for (let d = 0; d < p.min.length; d++) {
-    const sign = Number(p.positive[d] === node) - Number(p.negative[d] === node)
     if (p.positive[d] !== node && p.negative[d] !== node) continue
-    const inward = new Float64Array(p.min.length)
-    inward[d] = sign === 0 ? 1 : sign
-    const max = r.greatest(inward).value
-    const min = -r.greatest(inward.map((c) => -c)).value + 0
-    joins.push({ inward, min, max })
-    // Both terminals on this bar: what comes in at one goes out at the other.
-    if (sign === 0) joins.push({ inward: inward.map((c) => -c), min: -max, max: -min })
+    const delivered = new Float64Array(p.min.length)
+    delivered[d] = 1
+    const drawn = delivered.map((c) => -c)
+    const max = r.greatest(delivered).value
+    const min = -r.greatest(drawn).value
+    if (p.positive[d] === node) join(delivered, min, max)
+    if (p.negative[d] === node) join(drawn, -max, -min)
   }
-  return joins
+  return { oneWay, twoWay, endless }
 }
 
 function search(
-  p: Prepared,
   r: EnvelopeResult,
-  joins: readonly Join[],
-): BarThrough | { notChecked: NoBarThrough } {
-  const twoWay = joins.filter((j) => j.min < 0 && j.max > 0)
-  const oneWay = new Float64Array(p.min.length)
-  for (const j of joins) if (!(j.min < 0 && j.max > 0)) addTo(oneWay, j.inward, j.max > 0 ? 1 : -1)
-
+  { oneWay, twoWay }: Joins,
+): BarThrough | { readonly notChecked: NoBarThrough } {
   let best: GreatestCurrent | undefined
   let most = Number.NEGATIVE_INFINITY
   const open: Int8Array[] = [new Int8Array(twoWay.length)]
@@ -92,12 +100,13 @@ function search(
     const objective = oneWay.slice()
     let constant = 0
     twoWay.forEach((j, i) => {
-      const slope = signs[i] === 0 ? (j.max + j.min) / (j.max - j.min) : signs[i]!
-      if (signs[i] === 0) constant += (-2 * j.max * j.min) / (j.max - j.min)
-      addTo(objective, j.inward, slope)
+      const width = j.max - j.min
+      addTo(objective, j.inward, signs[i] === 0 ? (j.max + j.min) / width : signs[i]!)
+      if (signs[i] === 0) constant += (-2 * j.max * j.min) / width
     })
     const found = r.greatest(objective)
-    const reached = joins.reduce((sum, j) => sum + Math.abs(dot(j.inward, found.currents)), 0)
+    let reached = dot(oneWay, found.currents)
+    for (const j of twoWay) reached += Math.abs(dot(j.inward, found.currents))
     if (reached > most) {
       most = reached
       best = found
@@ -116,7 +125,7 @@ function search(
 }
 
 /** The undecided join whose chord lies farthest above what it carries; −1: none left. */
-function widest(twoWay: readonly Join[], signs: Int8Array, currents: Float64Array): number {
+function widest(twoWay: readonly TwoWay[], signs: Int8Array, currents: Float64Array): number {
   let next = -1
   let gap = Number.NEGATIVE_INFINITY
   twoWay.forEach((j, i) => {

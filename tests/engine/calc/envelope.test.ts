@@ -250,6 +250,7 @@ describe('no answer', () => {
     const r = envelopes(prepare(f))
     expect(r.envelope(0)).toEqual({ branch: 'tiny', noAnswer: 'resistance-out-of-range' })
     expect(r.min[0]).toBeNaN()
+    expect(r.witness(0, 'max')).toEqual({ devices: [], ray: [] })
     expect(r.envelope(2)).toMatchObject({ min: 0, max: 5 })
   })
 })
