@@ -15,24 +15,16 @@ import { App } from './App'
 import { startAutosave } from './files/autosave'
 import { openAtStart } from './files/session'
 import { watchKeys } from './store/keys'
-import { useOpen } from './store/open'
 import { watchPointer } from './store/say'
-import { useView } from './store/view'
 import { startTheme } from './theme/theme'
-import { startClient } from './worker/client'
+import { startEngine } from './worker/start'
 
 startTheme()
 watchPointer()
 watchKeys()
 startAutosave()
 
-const client = startClient()
-const ask = () => {
-  const { design, hold } = useOpen.getState()
-  if (hold !== 'loading') client.ask(design, useView.getState().view)
-}
-useOpen.subscribe((now, before) => now.design !== before.design && ask())
-useView.subscribe((now, before) => now.view !== before.view && ask())
+startEngine()
 
 void openAtStart()
 
