@@ -47,11 +47,11 @@ const KEYS = [...LISTS, 'operating', 'meters', 'conductorCelsius']
 
 /**
  * Text of a network file to the network form, or everything that is wrong with it. Never throws, repairs nothing:
- * a network with one part guessed gives answers that look right. Linear in the text.
+ * a network with one part guessed gives answers that look right. A byte order mark is passed over. Linear in the text.
  */
 export function readNetwork(text: string): NetworkReadResult {
   const problems = new ProblemList()
-  const data = parse(text, problems, 'a network file')
+  const data = parse(text.startsWith('\uFEFF') ? text.slice(1) : text, problems, 'a network file')
   if (data !== undefined) {
     const network = read(data, problems)
     if (network && problems.all().length === 0) return { network }
