@@ -35,19 +35,21 @@ function lineOf({ points, nature }: SceneConductor): Mark[] {
   }
 }
 
-/** The two-conductor tick, across the middle of the longest straight stretch. */
-export function tickAt({ points }: Pick<SceneConductor, 'points'>): {
-  readonly at: XY
-  readonly upright: boolean
-} {
-  let best = { at: points[0] ?? ([0, 0] as XY), upright: false, length: -1 }
+/** How far a tick stands from the end of its stretch, mm, so that the middle is left to words. */
+const FROM_END = 5
+
+/** Where the two-conductor tick stands: near the far end of the longest straight stretch. */
+export function tickAt({ points }: Pick<SceneConductor, 'points'>): { readonly at: XY; readonly upright: boolean } {
+  let [longest, at, upright] = [-1, points[0] ?? ([0, 0] as XY), false]
   for (let i = 1; i < points.length; i++) {
     const [[x1, y1], [x2, y2]] = [points[i - 1]!, points[i]!]
     const length = Math.abs(x2 - x1) + Math.abs(y2 - y1)
-    if (length <= best.length) continue
-    best = { at: [(x1 + x2) / 2, (y1 + y2) / 2], upright: Math.abs(y2 - y1) > Math.abs(x2 - x1), length }
+    if (length <= longest) continue
+    const back = Math.min(0.25, FROM_END / length)
+    ;[longest, upright] = [length, Math.abs(y2 - y1) > Math.abs(x2 - x1)]
+    at = [x2 + (x1 - x2) * back, y2 + (y1 - y2) * back]
   }
-  return best
+  return { at, upright }
 }
 
 function tickOf(c: SceneConductor): Mark[] {
