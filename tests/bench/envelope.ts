@@ -8,6 +8,7 @@ import { envelopes } from '../../engine/calc/envelope'
 import { prepare } from '../../engine/calc/prepare'
 import { currentsLp, extremeOf } from '../reference/currents'
 import { vehicle } from '../reference/vehicle'
+import { medianMs } from './median'
 
 const SIZES = [150, 1000, 5000, 20_000]
 const RUNS = 15
@@ -18,7 +19,7 @@ export function envelopeBench(): string[] {
 
 function againstHighs(): string {
   const form = vehicle(1, 1000)
-  const ours = median(() => envelopes(prepare(form)))
+  const ours = medianMs(RUNS, () => envelopes(prepare(form)))
   const r = envelopes(prepare(form))
   const start = performance.now()
   const lp = currentsLp(form)
@@ -45,26 +46,18 @@ function growth(): string[] {
     const p = prepare(form)
     const r = envelopes(p)
     const branches = form.branches.length
-    const meshed = r.block.reduce((sum, block) => sum + Number(block >= 0), 0)
-    const ms = median(() => envelopes(p))
+    const sizes = r.blocks.start.subarray(1).map((end, block) => end - r.blocks.start[block]!)
+    const meshes = `${r.blocks.edge.length} in meshes, ${Math.max(0, ...sizes)} in the largest`
+    const ms = medianMs(RUNS, () => envelopes(p))
     const nLogN = before
       ? (branches * Math.log(branches)) / (before.branches * Math.log(before.branches))
       : undefined
     const grown =
       before && nLogN ? `; ${(ms / before.ms).toFixed(1)} × the last, n·log n ${nLogN.toFixed(1)} ×` : ''
-    lines.push(`worst-case currents, ${branches} branches (${meshed} in meshes): ${ms.toFixed(2)} ms${grown}`)
+    lines.push(`worst-case currents, ${branches} branches (${meshes}): ${ms.toFixed(2)} ms${grown}`)
     before = { branches, ms }
   }
   return lines
-}
-
-function median(work: () => unknown): number {
-  const times = Array.from({ length: RUNS }, () => {
-    const start = performance.now()
-    work()
-    return performance.now() - start
-  })
-  return times.sort((a, b) => a - b)[Math.floor(RUNS / 2)]!
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) console.log(envelopeBench().join('\n'))
