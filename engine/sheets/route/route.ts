@@ -4,10 +4,9 @@ import { layAll } from './layall'
 import { layingOrder } from './order'
 import type { RouteBox, Routed, RouteRequest, RouteResult } from './request'
 import { resultOf } from './result'
-import { sheetOf } from './sheet'
-
-/** Rounds of laying anew; a third one changes little. */
-const ROUNDS = 2
+import { type Sheet, sheetOf } from './sheet'
+import { spread } from './spread'
+import { untangle } from './untangle'
 
 /**
  * Routes conductors at right angles round boxes: never through a box or nearer to it than 1.25 mm, never along
@@ -26,6 +25,15 @@ export function routeAll(
   const sheet = sheetOf(boxes, requests)
   const kept = keepPrevious(sheet, previous)
   layAll(sheet, layingOrder(sheet))
-  improve(sheet, ROUNDS)
+  polish(sheet)
   return resultOf(sheet, kept)
+}
+
+/** Work on what was laid now, the less of it the more lines there are: everything is to be there at once. */
+function polish(sheet: Sheet): void {
+  const loose = sheet.lines.filter((line) => line.isLoose).length
+  if (loose > 600) return
+  improve(sheet, loose > 150 ? 1 : 3)
+  if (loose <= 150) untangle(sheet)
+  spread(sheet, loose > 150 ? 2 : 4)
 }

@@ -26,9 +26,8 @@ export interface Way {
 /** Scratch of a search, made once for a lattice. A state is 2 × node + axis of travel. */
 export interface Finder {
   readonly lattice: Lattice
-  readonly cost: Int32Array
-  readonly parent: Int32Array
-  readonly seen: Int32Array
+  /** Three numbers a state, side by side: the round that saw it last, its cost, the state it was reached from. */
+  readonly states: Int32Array
   round: number
   readonly queue: Queue
 }
@@ -41,12 +40,9 @@ interface Queue {
 }
 
 export function finderOf(lattice: Lattice): Finder {
-  const n = 2 * lattice.cols * lattice.rows
   return {
     lattice,
-    cost: new Int32Array(n),
-    parent: new Int32Array(n),
-    seen: new Int32Array(n),
+    states: new Int32Array(6 * lattice.cols * lattice.rows),
     round: 0,
     queue: { heads: new Int32Array(1024), next: new Int32Array(8192), state: new Int32Array(8192) },
   }
@@ -64,7 +60,7 @@ export function search(
   goal: Target,
   { step, over, below = 1 << 30 }: Stepping,
 ): Way | null {
-  const { lattice, cost, parent, seen } = f
+  const { lattice, states } = f
   const { cols, bits, toll } = lattice
   const round = ++f.round
   const q = f.queue
@@ -89,9 +85,9 @@ export function search(
   let top = -1
   let used = 0
   const push = (state: number, from: number, g: number, estimate: number): void => {
-    seen[state] = round
-    cost[state] = g
-    parent[state] = from
+    states[3 * state] = round
+    states[3 * state + 1] = g
+    states[3 * state + 2] = from
     const bucket = estimate - base
     if (bucket > top) {
       if (bucket >= q.heads.length) q.heads = grown(q.heads, bucket + 1)
@@ -127,7 +123,7 @@ export function search(
       const state = q.state[entry]!
       const axis = state & 1
       const node = state >> 1
-      const g = cost[state]!
+      const g = states[3 * state + 1]!
       const r = (node / cols) | 0
       const c = node - r * cols
       if (g + rest(c, r, axis) - base < bucket) continue
@@ -155,18 +151,19 @@ export function search(
           } else if ((b & across) !== 0) h += CROSS
         }
         const next = 2 * to + axis
-        if (h < 0 || (seen[next] === round && cost[next]! <= h)) continue
+        if (h < 0 || (states[3 * next] === round && states[3 * next + 1]! <= h)) continue
         const by = sign * step
         const estimate = h + (axis === 0 ? rest(c + by, r, 0) : rest(c, r + by, 1))
         if (estimate < below) push(next, state, h, estimate)
       }
-      if (parent[state] === -1 || (here & STUB) !== 0) continue
+      if (states[3 * state + 2] === -1 || (here & STUB) !== 0) continue
       const isTaken = (here & (CORNER | LEVEL | UPRIGHT)) !== 0
       if (isTaken && !over) continue
       const turned = isTaken && over ? g + BEND + over(node) : g + BEND
-      if (seen[state ^ 1] === round && cost[state ^ 1]! <= turned) continue
+      const other = state ^ 1
+      if (states[3 * other] === round && states[3 * other + 1]! <= turned) continue
       const estimate = turned + rest(c, r, 1 - axis)
-      if (estimate < below) push(state ^ 1, state, turned, estimate)
+      if (estimate < below) push(other, state, turned, estimate)
     }
   }
   return null
@@ -189,7 +186,7 @@ function trace(f: Finder, state: number): number[] {
   const corners = [state >> 1]
   let axis = state & 1
   let at = state
-  for (let up = f.parent[at]!; up >= 0; up = f.parent[at]!) {
+  for (let up = f.states[3 * at + 2]!; up >= 0; up = f.states[3 * at + 2]!) {
     if ((up & 1) !== axis) {
       corners.push(up >> 1)
       axis = up & 1

@@ -132,19 +132,29 @@ export function everyStep(
 
 /** What a way of this line costs where it lies or would lie: length, nearness, bends and crossings. */
 export function costOf({ lattice: l }: Sheet, { from, to }: Line, corners: readonly number[]): number {
-  let cost = 2 * STEP * Math.max(0, from.exits.indexOf(corners[0]!))
-  let last: number = from.axis
+  const axisOf = (a: number, b: number): number => (Math.abs(stride(l, a, b)) === 1 ? 0 : 1)
+  const isAside = (axis: number, a: number | undefined, b: number | undefined): boolean =>
+    a !== undefined && b !== undefined && axisOf(a, b) !== axis
+  return (
+    2 * STEP * Math.max(0, from.exits.indexOf(corners[0]!)) +
+    (isAside(from.axis, corners[0], corners[1]) ? BEND : 0) +
+    (isAside(to.axis, corners.at(-1), corners.at(-2)) ? BEND : 0) +
+    stretchCost(l, corners)
+  )
+}
+
+/** The same for the stretches between these corners alone. */
+export function stretchCost(l: Lattice, corners: readonly number[]): number {
+  let cost = Math.max(0, corners.length - 2) * BEND
   for (let i = 1; i < corners.length; i++) {
     const [a, b] = [corners[i - 1]!, corners[i]!]
     const step = stride(l, a, b)
     const axis = step === 1 || step === -1 ? 0 : 1
-    if (axis !== last) cost += BEND
-    last = axis
     for (let node = a; node !== b; ) {
       node += step
       const across = l.bits[node]! & (axis === 0 ? UPRIGHT : LEVEL)
       cost += l.toll[axis][node]! + (node !== b && across ? CROSS : 0)
     }
   }
-  return last === to.axis ? cost : cost + BEND
+  return cost
 }

@@ -10,6 +10,8 @@ export interface Terminal {
   readonly out: number
   /** 0: leaves level, 1: upright. */
   readonly axis: 0 | 1
+  /** More than one conductor ends here. */
+  readonly isShared: boolean
   /** Nodes where a conductor may leave the stub, nearest first; empty: walled in. */
   readonly exits: readonly number[]
 }
@@ -35,11 +37,11 @@ export function reserveTerminals(l: Lattice, requests: readonly RouteRequest[]):
       else counts.set(key, { port, conductors: 1 })
     }
   const terminals = new Map<string, Terminal & { exits: number[] }>()
-  for (const [key, { port }] of counts) {
+  for (const [key, { port, conductors }] of counts) {
     const node = nodeAt(l, port.x, port.y)
     const axis = port.side === 'left' || port.side === 'right' ? 0 : 1
     const out = (port.side === 'left' || port.side === 'up' ? -1 : 1) * (axis === 0 ? 1 : l.cols)
-    terminals.set(key, { key, port, node, out, axis, exits: [] })
+    terminals.set(key, { key, port, node, out, axis, isShared: conductors > 1, exits: [] })
   }
   for (const t of terminals.values()) {
     let reach = 0
