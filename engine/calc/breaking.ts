@@ -15,16 +15,21 @@ export interface BreakingCurrents {
   readonly everyPair: boolean
 }
 
-/** Pairs of nodes × sources that may be tried before only the device's own ends are. */
+/** Pairs of nodes × sources, about a second's work. */
 const MOST_TRIALS = 3e8
 const MOST_COLUMN_FIGURES = 6e6
 
 /**
  * For each fuse or breaker, the greatest current through it over all short circuits between two nodes of its
  * group, batteries by Thévenin's theorem and every other source at its limit where it adds. Nodes on a branch
- * tree that nothing feeds are passed over: a short circuit further out only adds resistance.
+ * tree that nothing feeds are passed over: a short circuit further out only adds resistance. Beyond `mostTrials` pairs
+ * only short circuits from the device's own ends to battery terminals are tried, and `everyPair` says so.
  */
-export function breakingCurrents(p: Prepared, c: FaultCase): BreakingCurrents | NoFault {
+export function breakingCurrents(
+  p: Prepared,
+  c: FaultCase,
+  mostTrials = MOST_TRIALS,
+): BreakingCurrents | NoFault {
   const s = faultSystem(p, c)
   if ('reason' in s) return s
   const n = p.graph.vertexCount
@@ -46,7 +51,7 @@ export function breakingCurrents(p: Prepared, c: FaultCase): BreakingCurrents | 
   for (let v = 0; v < n; v++) if (!isOuter[v]) core.push(v)
   const coreFuses = fuses.filter((e) => outer[e] === -1).length
   const trials = (coreFuses * core.length + fuses.length) * core.length * (1 + s.sources.length)
-  const everyPair = trials <= MOST_TRIALS && core.length * n <= MOST_COLUMN_FIGURES
+  const everyPair = trials <= mostTrials && core.length * n <= MOST_COLUMN_FIGURES
   const others = everyPair ? core : terminalsOf(s)
   const columns = others.map((w) => columnOf(s, w))
   const rises = s.sources.map((x) => response(s, p.positive[x.device]!, p.negative[x.device]!))

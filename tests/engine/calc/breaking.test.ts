@@ -77,6 +77,26 @@ describe('breaking current', () => {
     expect(fuses).toBeGreaterThan(50)
   })
 
+  it('never gives more when only the own ends are tried, and says that it did so', () => {
+    let same = 0
+    let fuses = 0
+    for (let seed = 1; seed <= 30; seed++) {
+      const p = prepare(operatingCase(seed, 10).form)
+      const all = breakingCurrents(p, AS_GIVEN)
+      const own = breakingCurrents(p, AS_GIVEN, 0)
+      if ('reason' in all || 'reason' in own) throw new Error('no answer')
+      expect([all.everyPair, own.everyPair]).toEqual([true, false])
+      all.amps.forEach((most, e) => {
+        if (Number.isNaN(most)) return
+        fuses++
+        expect(own.amps[e]).toBeLessThanOrEqual(most * (1 + 1e-9))
+        if (own.amps[e]! > most * (1 - 1e-9)) same++
+      })
+    }
+    expect(same / fuses).toBeGreaterThan(0.8)
+    expect(same).toBeLessThan(fuses)
+  })
+
   it('finds that battery terminals are not the worst place', () => {
     // A fuse in the link of two batteries in series, the lower one weak: its own ends see the weak battery alone,
     // a short circuit over both batteries drives more.
