@@ -91,3 +91,32 @@ export function operatingCase(seed: number, ways: number): Case {
     grounds: ['bank0-', 'array+', 'array-'],
   }
 }
+
+/** Ω: a bolted short circuit as the simulator can draw it. Ours has none, which makes 1e-4 or less of a difference. */
+const SHORT_OHMS = 1e-7
+
+/** The batteries of an operating case alone, with a short circuit drawn from a node to the first battery's negative. */
+export function shortCase(
+  seed: number,
+  ways: number,
+  node: string,
+): { c: Case; ampsOf: (volts: readonly number[]) => number } {
+  const { form, name, grounds } = operatingCase(seed, ways)
+  const short: NetworkBranch = {
+    id: 'short',
+    from: node,
+    to: 'bank0-',
+    resistance: SHORT_OHMS,
+    kind: 'conductor',
+  }
+  const devices = form.devices.filter((d) => d.emf !== undefined)
+  return {
+    c: {
+      name: `${name}, short circuit at ${node}`,
+      form: { ...form, devices, branches: [...form.branches, short] },
+      operations: [],
+      grounds,
+    },
+    ampsOf: (volts) => volts[form.nodes.indexOf(node)]! / SHORT_OHMS,
+  }
+}

@@ -1,9 +1,10 @@
 /**
- * Writes the stored cases: `npx tsx tests/reference/ngspice/make.ts`, where ngspice is installed. Each holds a
- * network form, its operating point and the node voltages that ngspice's batch run gave.
+ * Writes the stored cases: `npx tsx tests/reference/ngspice/make.ts`, where ngspice is installed. operating-*: a
+ * network form, its operating point and the node voltages that ngspice's batch run gave. shorts.json: seeds of such
+ * systems with what a short circuit at a node drives, batteries alone feeding it.
  */
 import { writeFileSync } from 'node:fs'
-import { operatingCase } from './cases'
+import { operatingCase, shortCase } from './cases'
 import { simulate } from './deck'
 
 for (const [seed, ways] of [
@@ -19,3 +20,14 @@ for (const [seed, ways] of [
     `${JSON.stringify({ ...c, source: 'ngspice, batch run', volts: simulate(c) }, null, 1)}\n`,
   )
 }
+
+const shorts = [301, 302, 303, 304].flatMap((seed) =>
+  ['bar+', 'way0', 'load3+', 'alternator'].map((node) => {
+    const { c, ampsOf } = shortCase(seed, 8, node)
+    return { seed, ways: 8, node, amps: ampsOf(simulate(c)) }
+  }),
+)
+writeFileSync(
+  new URL('./shorts.json', import.meta.url),
+  `${JSON.stringify({ source: 'ngspice, batch run', shorts }, null, 1)}\n`,
+)
