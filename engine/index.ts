@@ -5,6 +5,8 @@ export type {
   Answer,
   Answers,
   BranchAnswer,
+  Drop,
+  DropAnswer,
   EndAnswer,
   Guard,
   Metered,
@@ -101,8 +103,8 @@ export { arrangeEdit } from './sheets/arrangedesign'
 export { CAUTIONS, LAST_WORD } from './sheets/cautions'
 export { sceneOf } from './sheets/makescene'
 export { printable, typeSize, widthOf } from './sheets/measure'
-export { tickAt } from './sheets/runmarks'
 export type { PaperSize } from './sheets/paper'
+export { tickAt } from './sheets/runmarks'
 export type { Scene, SceneConductor, SceneLabel, ScenePart, SceneView } from './sheets/scene'
 export { type SchematicOptions, schematicSheets } from './sheets/schematic'
 export type { Sheet, SheetLink } from './sheets/sheet'

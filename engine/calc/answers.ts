@@ -1,7 +1,8 @@
 import type { ConductorId, PartId } from '../model/design'
 import type { DeviceRole } from '../model/kind'
 import type { Ampacity } from '../tables/ampacity'
-import type { Amps, MaybeUnlimited, Ohms } from '../units'
+import type { CircuitClass } from '../tables/rulesets'
+import type { Amps, MaybeUnlimited, Ohms, Volts } from '../units'
 
 export type { Ampacity } from '../tables/ampacity'
 
@@ -126,6 +127,30 @@ export interface ReadingError {
   readonly causes: readonly { readonly part: PartId; readonly device: string; readonly amps: Amps }[]
 }
 
+/** Worst-case voltage drop of one device that draws, out and return, sources off, conductors warm. */
+export interface DropAnswer {
+  readonly part: PartId
+  readonly device: string
+  readonly service: CircuitClass
+  /** % of the system voltage that the rule set allows. */
+  readonly limitPercent: number
+  readonly drop: Answer<Drop>
+}
+
+export interface Drop {
+  /** Everything between the battery terminals and the load. */
+  readonly volts: Volts
+  /** The part that conductors and their terminations take: what limits of drop are stated for. */
+  readonly conductorsV: Volts
+  /** The same as % of the system voltage. */
+  readonly percent: number
+  /** What each conductor on the way takes, greatest first. */
+  readonly conductors: readonly { readonly conductor: ConductorId; readonly volts: Volts }[]
+  /** What fuses, contacts and shunts on the way take together. */
+  readonly devicesV: Volts
+  readonly witness: readonly WitnessLine[]
+}
+
 /** Everything computed from one design. Plain data with Maps; crosses to and from a worker as it is. */
 export interface Answers {
   readonly runs: ReadonlyMap<ConductorId, RunAnswer>
@@ -134,4 +159,6 @@ export interface Answers {
   /** Throughput of bars and other merged terminals, by part. */
   readonly bars: ReadonlyMap<PartId, Answer<WorstCase>>
   readonly shunts: ReadonlyMap<PartId, ShuntAnswer>
+  /** Voltage drop of everything that draws. Key `${part}/${device}`. */
+  readonly drops: ReadonlyMap<string, DropAnswer>
 }

@@ -3,6 +3,7 @@ import { ruleSetOf } from '../model/rules'
 import { RULE_SETS, type RuleSet } from '../tables/rulesets'
 import type { Answers, BranchAnswer } from './answers'
 import { barsOf } from './bars'
+import { dropsOf } from './drops'
 import { type Border, networkOf, polesOf } from './network'
 import { positionsOf } from './positions'
 import { runsOf } from './runs'
@@ -35,6 +36,7 @@ export function answersOf(design: Design): Analysis {
       branches: branchesOf(border, states),
       bars: barsOf(border, states),
       shunts,
+      drops: dropsOf(design, ruleSet, states[0]!),
     },
     border,
     ruleSet,

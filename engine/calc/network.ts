@@ -9,7 +9,7 @@ import type { NetworkBranch, NetworkDevice, NetworkForm } from './form'
 /** Resistance and length stand in where a conductor's own are missing; everything that leans on them is not checked. */
 const ASSUMED_OHMS = 0.005
 /** A crimped lug on a clean stud is some tens of micro-ohms; common practice, no source. */
-const TERMINATION_OHMS = 0.00005
+export const TERMINATION_OHMS = 0.00002
 
 export interface PartBranchRef {
   readonly part: PartId

@@ -2,6 +2,7 @@ import { barLoad } from './barload'
 import { bypass } from './bypass'
 import { contactLoad } from './contactload'
 import { crowded } from './crowded'
+import { drop } from './drop'
 import type { Finding, Level } from './finding'
 import { fuseLoad } from './fuseload'
 import { sourceLoop } from './loop'
@@ -39,6 +40,7 @@ export const RULES: readonly Rule[] = [
   barLoad,
   fuseLoad,
   stringVoltage,
+  drop,
   bypass,
   sourceBehind,
   sharedReturn,

@@ -33,6 +33,17 @@ export const currentWords: Readonly<Record<string, Wording>> = {
     text: `${figure(f.actual?.value ?? 0, 'A')} may pass through ${partName(d, textFact(f, 'part'))}, which is rated ${f.limit ? figure(f.limit.value, f.limit.unit) : ''}.`,
     todo: 'Take a heavier bar, or land the heaviest conductors next to each other on another one.',
   }),
+  E1: (f, d) => {
+    const worst = textFact(f, 'worst')
+    const share = worst
+      ? ` ${conductorName(d, worst)} takes the most of it, ${figure(Number(f.facts.worstV), 'V')}.`
+      : ''
+    return {
+      title: 'Voltage drop',
+      text: `${partName(d, textFact(f, 'part'))} may lose ${figure(Number(f.facts.volts), 'V')} in its conductors, out and back, ${f.actual ? figure(f.actual.value, '%') : ''} with ${f.limit ? figure(f.limit.value, '%') : ''} allowed for ${textFact(f, 'service')} circuits.${share}`,
+      todo: `Take a thicker or a shorter conductor${worst ? ` for ${conductorName(d, worst)} first` : ''}.`,
+    }
+  },
   D1: (f, d) => {
     const lacks = [
       ...(textFact(f, 'size') === 'true' ? ['size'] : []),

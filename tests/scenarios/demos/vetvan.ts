@@ -95,12 +95,12 @@ function stores(d: Draft): void {
   d.run('G2.+', 'F2.1', '70mm2', 0.15)
   d.run('F1.2', 'W1.1l', '120mm2', 0.4)
   d.run('F2.2', 'W1.2l', '120mm2', 0.4)
-  d.run('W1.1r', 'Q1.1', '120mm2', 0.5)
-  d.run('Q1.2', 'F3.in1', '120mm2', 0.9)
+  d.run('W1.1r', 'Q1.1', '120mm2', 0.3)
+  d.run('Q1.2', 'F3.in1', '120mm2', 0.5)
   d.back('G1.-', 'W2.1l', '70mm2', 0.55)
   d.back('G2.-', 'W2.2l', '70mm2', 0.55)
   d.back('W2.1r', 'B1.b', '120mm2', 0.3)
-  d.back('B1.s', 'W3.1l', '120mm2', 0.8)
+  d.back('B1.s', 'W3.1l', '120mm2', 0.5)
   d.back('W3.1r', 'B2.b', '50mm2', 0.3)
   d.back('B2.s', 'W4.1l', '50mm2', 0.3)
 }
@@ -254,7 +254,7 @@ function loads(d: Draft): void {
     })
   d.run('F3.2', 'K1.30', '35mm2', 0.3)
   d.run('K1.87', 'F5.in', '35mm2', 0.3)
-  d.run('F3.4', 'F6.in', '10mm2', 0.4)
+  d.run('F3.4', 'F6.in', '16mm2', 0.4)
 
   const simple = [
     ['lamp', 'E1', 'Exam lamp', 'treatment', 1, '2r', 3, '1.5mm2', 4.5],
@@ -266,7 +266,7 @@ function loads(d: Draft): void {
     ['socket', 'X12', 'Bench socket', 'treatment', 9, '10r', 6, '2.5mm2', 4.4],
     ['load', 'E5', 'Centrifuge', 'bench', 10, '11r', 8, '2.5mm2', 3.6],
     ['motor', 'M4', 'Table lift', 'treatment', 11, '12r', 15, '4mm2', 3.2],
-    ['lamp', 'E6', 'Rear work light', 'rear door', 12, '13r', 4, '1.5mm2', 6.5],
+    ['lamp', 'E6', 'Rear work light', 'rear door', 12, '13r', 4, '2.5mm2', 6.5],
   ] as const
   for (const [kind, designation, name, location, way, stud, currentA, size, lengthM] of simple)
     d.part(kind, designation, name, location, { currentA }).pair(
@@ -278,7 +278,7 @@ function loads(d: Draft): void {
 
   d.part('fridge', 'E7', 'Vaccine fridge', 'bench', { currentA: 6.5, service: 'critical' })
     .part('load', 'E8', 'Drug safe alarm', 'desk', { currentA: 0.3 })
-    .pair(['F6.1', 'E7.+'], ['E7.-', 'W4.14r'], '2.5mm2', 3)
+    .pair(['F6.1', 'E7.+'], ['E7.-', 'W4.14r'], '6mm2', 1.5)
     .pair(['F6.4', 'E8.+'], ['E8.-', 'W4.15r'], '1mm2', 3.5)
 
   d.part('panel-switch', 'S1', 'Loads master switch', 'entry panel', { ratingA: 6 })
@@ -326,11 +326,11 @@ function rear(d: Draft): void {
     ['lamp', 'E11', 'Kennel light', 2, '1.5mm2', 3],
     ['fan', 'M11', 'Kennel fan left', 2.5, '1.5mm2', 3.4],
     ['fan', 'M12', 'Kennel fan right', 2.5, '1.5mm2', 3.6],
-    ['pump', 'M13', 'Wash pump', 6, '2.5mm2', 2.8],
+    ['pump', 'M13', 'Wash pump', 6, '4mm2', 2.8],
     ['load', 'E12', 'Water heater control', 1.5, '1.5mm2', 2.2],
-    ['motor', 'M14', 'Entry step', 10, '4mm2', 3],
+    ['motor', 'M14', 'Entry step', 10, '6mm2', 3],
     ['lamp', 'E13', 'Step light', 1, '1.5mm2', 3.2],
-    ['socket', 'X13', 'Rear socket', 6, '2.5mm2', 2.6],
+    ['socket', 'X13', 'Rear socket', 6, '4mm2', 2.6],
     ['load', 'E14', 'Scanner dock', 5, '2.5mm2', 2],
     ['lamp', 'E15', 'Awning light', 2, '1.5mm2', 4.5],
   ] as const
@@ -341,7 +341,7 @@ function rear(d: Draft): void {
     ratingA: 80,
     ways: fed.map(([, , label], i) => ({ ratingA: fuses[i]!, label })),
   })
-  d.pair(['F3.5', 'F7.in'], ['F7.return', 'W4.16r'], '16mm2', 4.4)
+  d.pair(['F3.5', 'F7.in'], ['F7.return', 'W4.16r'], '25mm2', 4.4)
   fed.forEach(([kind, designation, name, currentA, size, lengthM], i) => {
     d.part(kind, designation, name, 'rear cabin', { currentA })
     d.pair([`F7.${i + 1}`, `${designation}.+`], [`${designation}.-`, `F7.r${i + 1}`], size, lengthM)
