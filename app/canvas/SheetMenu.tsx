@@ -22,6 +22,7 @@ const ON_PAPER: readonly (CommandKey | '-')[] = [
   '-',
   'all',
   'find',
+  'arrange',
   'whole',
   '-',
   'undo',

@@ -5,6 +5,7 @@ import { Find } from './Find'
 import { JoinByName } from './JoinByName'
 import { Keys } from './Keys'
 import { PlaceByName } from './PlaceByName'
+import { Print } from './Print'
 import { Problems } from './Problems'
 
 /** Whatever lies over the drawing at the moment. */
@@ -24,6 +25,8 @@ export function Overlays() {
       return <Keys onClose={close} />
     case 'cautions':
       return <Cautions onClose={close} />
+    case 'print':
+      return <Print onClose={close} />
     case 'problems':
       return <Problems overlay={overlay} onClose={close} />
     default:

@@ -4,6 +4,6 @@ import { useOpen } from '../store/open'
 /** A computed figure, or why there is none. */
 export function Amount({ answer, unit = 'A' }: { answer: Answer<MaybeUnlimited>; unit?: Unit }) {
   const design = useOpen((s) => s.design)
-  if ('value' in answer) return <b>{figure(answer.value, unit)}</b>
+  if ('value' in answer) return <b className="figure">{figure(answer.value, unit)}</b>
   return <span className="no-answer">{whyNot(answer, design)}</span>
 }

@@ -1,4 +1,4 @@
-import { FileDown, FolderOpen, LayoutGrid } from 'lucide-react'
+import { FileDown, FolderOpen, LayoutGrid, Printer } from 'lucide-react'
 import { openFromDisk, saveToDisk } from '../files/session'
 import { refuse } from '../store/say'
 import { setOverlay } from '../store/view'
@@ -34,6 +34,15 @@ export function FileButtons() {
         onClick={trying(saveToDisk)}
       >
         <FileDown size={18} aria-hidden />
+      </button>
+      <button
+        type="button"
+        className="icon"
+        aria-label="Schematic on paper"
+        title="Schematic on paper (PDF)"
+        onClick={() => setOverlay({ is: 'print' })}
+      >
+        <Printer size={18} aria-hidden />
       </button>
     </fieldset>
   )

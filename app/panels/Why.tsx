@@ -4,10 +4,15 @@ import { useOpen } from '../store/open'
 import { Amount } from './Amount'
 
 /** A worst-case current; behind "why?", the state of the devices that brings it about. */
-export function Why({ answer }: { answer: Answer<WorstCase> }) {
+export function Why({ answer, beside }: { answer: Answer<WorstCase>; beside?: string }) {
   const design = useOpen((s) => s.design)
   if ('notChecked' in answer) return <Amount answer={answer} />
-  const head = <Amount answer={{ value: answer.value.amps }} />
+  const head = (
+    <>
+      <Amount answer={{ value: answer.value.amps }} />
+      {beside && <small> {beside}</small>}
+    </>
+  )
   return <WhyLines head={head} lines={whyCurrent(answer.value, design)} />
 }
 

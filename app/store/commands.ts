@@ -1,7 +1,10 @@
+import { arrangeEdit } from '../../engine'
+import { saveToDisk } from '../files/session'
 import { copy, cut, duplicate, pasteHere, removeSelected } from './clip'
+import { useLatest } from './latest'
 import { lineUp, spread } from './lineup'
 import { nudge } from './nudge'
-import { redo, undo, useOpen } from './open'
+import { doEdit, redo, undo, useOpen } from './open'
 import { say } from './say'
 import { stepFinding } from './stepfinding'
 import { mirrorSelected, turnSelected } from './turning'
@@ -81,6 +84,21 @@ export const COMMANDS = define({
     run: () => turnSelected(),
   },
   mirror: { title: 'Mirror', group: 'Drawing', keys: ['M'], off: noParts, run: () => mirrorSelected() },
+  arrange: {
+    title: 'Arrange the whole drawing',
+    group: 'Drawing',
+    keys: ['A'],
+    run: () => {
+      if (doEdit('Arrange', arrangeEdit(useOpen.getState().design, useLatest.getState().answers))) lookAtAll()
+    },
+  },
+  print: {
+    title: 'Schematic on paper',
+    group: 'Drawing',
+    keys: ['Ctrl P'],
+    run: () => setOverlay({ is: 'print' }),
+  },
+  save: { title: 'Save to a file', group: 'Drawing', keys: ['Ctrl S'], run: () => void saveToDisk() },
   left: { title: 'Nudge left', group: 'Drawing', keys: ['←'], off: noParts, run: () => nudge(-1, 0) },
   right: { title: 'Nudge right', group: 'Drawing', keys: ['→'], off: noParts, run: () => nudge(1, 0) },
   up: { title: 'Nudge up', group: 'Drawing', keys: ['↑'], off: noParts, run: () => nudge(0, -1) },

@@ -9,6 +9,7 @@ export type Overlay =
   | { readonly is: 'designs' }
   | { readonly is: 'keys' }
   | { readonly is: 'cautions' }
+  | { readonly is: 'print' }
   | {
       readonly is: 'problems'
       readonly file: string
