@@ -12,6 +12,9 @@ export const BESIDE: Millimetres = 0.6
 const STEP: Millimetres = 1.25
 const REACH: Millimetres = 75
 const OUTWARD: Millimetres = 2.5
+/** Up to here every point of a stretch may be the anchor; farther off only the middle of the best. */
+const CLOSE: Millimetres = 15
+const ANCHORS_APART: Millimetres = 10
 
 const SIDES: readonly LabelSide[] = ['above', 'below', 'left', 'right']
 
@@ -65,15 +68,37 @@ function* fromMiddle(a: number, b: number, width: number): Generator<number> {
   }
 }
 
-/** Places farther off, nearest first, in rings around a point. */
-export function* outwardCandidates({ w, h }: LabelRequest, x: number, y: number): Generator<Candidate> {
+/** A place farther off, and the point of what it names that its leader goes to. */
+export interface FarCandidate extends Candidate {
+  readonly anchor: { readonly x: Millimetres; readonly y: Millimetres }
+}
+
+/** Places farther off, in rings of growing distance around points of what the label names. */
+export function* outwardCandidates(label: LabelRequest): Generator<FarCandidate> {
+  const { w, h } = label
+  const anchors = label.near.flatMap(anchorsOf)
   for (let d = OUTWARD; d <= REACH; d += OUTWARD)
-    for (let t = -d; t < d; t += OUTWARD)
-      for (const [dx, dy] of [
-        [t, -d],
-        [d, t],
-        [-t, d],
-        [-d, -t],
-      ] as const)
-        yield { x: x + dx - w / 2, y: y + dy - h / 2, w, h, turn: 0 }
+    for (const anchor of d <= CLOSE ? anchors : anchors.slice(0, 1))
+      for (let t = -d; t < d; t += OUTWARD)
+        for (const [dx, dy] of [
+          [t, -d],
+          [d, t],
+          [-t, d],
+          [-d, -t],
+        ] as const)
+          yield { x: anchor.x + dx - w / 2, y: anchor.y + dy - h / 2, w, h, turn: 0, anchor }
+}
+
+/** The middle of a stretch and points along it, the nearest to the middle first. */
+function anchorsOf({ x1, y1, x2, y2 }: Stretch): FarCandidate['anchor'][] {
+  const length = Math.abs(x2 - x1) + Math.abs(y2 - y1)
+  const half = Math.floor(length / 2 / ANCHORS_APART)
+  const at = (d: Millimetres): FarCandidate['anchor'] => {
+    const part = length === 0 ? 0 : 0.5 + d / length
+    return { x: x1 + (x2 - x1) * part, y: y1 + (y2 - y1) * part }
+  }
+  return [
+    at(0),
+    ...Array.from({ length: half }, (_, k) => [at(-(k + 1) * ANCHORS_APART), at((k + 1) * ANCHORS_APART)]),
+  ].flat()
 }

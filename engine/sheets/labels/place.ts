@@ -60,12 +60,10 @@ function fartherOff(
   solid: Occupied,
   lines: Occupied,
 ): PlacedLabel | null {
-  const s = label.near[0]
-  if (!s) return null
-  const anchor = { x: (s.x1 + s.x2) / 2, y: (s.y1 + s.y2) / 2 }
   let best: { label: PlacedLabel; cost: number } | null = null
   let choices = 0
-  for (const c of outwardCandidates(label, anchor.x, anchor.y)) {
+  for (const c of outwardCandidates(label)) {
+    const { anchor, x, y, w, h, turn } = c
     if (!isFree(all, padded(c))) continue
     const from = nearestPoint(c, anchor)
     const steps = pieces([from, anchor])
@@ -73,7 +71,7 @@ function fartherOff(
     const crossed = steps.filter((p) => !isFree(lines, p)).length
     const cost = Math.hypot(from.x - anchor.x, from.y - anchor.y) + 2 * crossed
     if (!best || cost < best.cost)
-      best = { cost, label: { id: label.id, ...c, leader: [from, anchor], placed: true } }
+      best = { cost, label: { id: label.id, x, y, w, h, turn, leader: [from, anchor], placed: true } }
     if (++choices === CHOICES) break
   }
   return best?.label ?? null

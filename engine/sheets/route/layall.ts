@@ -1,7 +1,6 @@
-import { CORNER, LEVEL, STUB, UPRIGHT } from './lattice'
+import { wayOver } from './over'
 import { layPinned } from './pinned'
-import { search } from './search'
-import { everyStep, freeWay, place, type Sheet, takeOff, targetOf } from './sheet'
+import { freeWay, place, type Sheet, takeOff, targetOf } from './sheet'
 
 /** Cost of pushing another conductor aside, and how much dearer it grows each time that it happens to it. */
 const PUSH = 240
@@ -24,31 +23,17 @@ export function layAll(s: Sheet, wanted: readonly number[]): void {
 
 /** Lays line `i` over others, and takes those off; returns them. None where even that is impossible. */
 function pushThrough(s: Sheet, i: number): number[] {
-  const { bits, owner } = s.lattice
   const dear = (id: number): number => {
     const other = s.lines[id]
     return !other ? 0 : other.pinned ? NEVER : PUSH + GRUDGE * other.pushed
   }
-  const over = (node: number): number =>
-    bits[node]! & CORNER ? dear(owner[0][node]!) : dear(owner[0][node]!) + dear(owner[1][node]!)
-  const line = s.lines[i]!
-  const way = search(s.finder, targetOf(line.from), targetOf(line.to), { step: 1, over })
-  if (!way || way.cost >= NEVER) return []
-  const inWay = new Set<number>()
-  everyStep(s.lattice, way.corners, (node, axis, isCorner) => {
-    const b = bits[node]!
-    if (b & STUB) return true
-    if (isCorner || b & CORNER) {
-      inWay.add(owner[0][node]!)
-      inWay.add(owner[1][node]!)
-    } else if (b & (axis === 0 ? LEVEL : UPRIGHT)) inWay.add(owner[axis][node]!)
-    return true
-  })
-  inWay.delete(-1)
-  for (const other of inWay) {
+  const way = wayOver(s, i, dear, NEVER)
+  if (!way) return []
+  const others = [...way.others]
+  for (const other of others) {
     takeOff(s, other)
     s.lines[other]!.pushed++
   }
   place(s, i, way.corners)
-  return [...inWay]
+  return others
 }

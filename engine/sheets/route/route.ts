@@ -1,3 +1,4 @@
+import { bargain } from './bargain'
 import { improve } from './improve'
 import { keepPrevious } from './keep'
 import { layAll } from './layall'
@@ -34,6 +35,9 @@ function polish(sheet: Sheet): void {
   const loose = sheet.lines.filter((line) => line.isLoose).length
   if (loose > 600) return
   improve(sheet, loose > 150 ? 1 : 3)
-  if (loose <= 150) untangle(sheet)
+  if (loose <= 150) {
+    untangle(sheet)
+    bargain(sheet)
+  }
   spread(sheet, loose > 150 ? 2 : 4)
 }
