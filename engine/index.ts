@@ -20,9 +20,10 @@ export type {
   WitnessLine,
   WorstCase,
 } from './calc/answers'
+export type { NoEnvelope } from './calc/bounds'
 export { type BreakingCurrents, breakingCurrents } from './calc/breaking'
 export { type LoadDrop, loadDrops, type NoDrop, sourcesOff } from './calc/drop'
-export { type Envelope, type EnvelopeResult, envelopes, type NoEnvelope } from './calc/envelope'
+export { type Envelope, type EnvelopeResult, envelopes } from './calc/envelope'
 export { type FaultFlow, faultFlows, type NodeFaults, nodeFaults } from './calc/fault'
 export { type FaultCase, GREATEST, LEAST, type NoFault } from './calc/faultsystem'
 export type { BranchKind, NetworkBranch, NetworkDevice, NetworkForm } from './calc/form'

@@ -1,33 +1,10 @@
 import type { Blocks } from '../math/blocks'
 import { graphOf } from '../math/graph'
 import { maxFlow } from '../math/maxflow'
+import { addLeaving, type Bounds } from './bounds'
 import type { Prepared } from './prepare'
 import type { Sides, Span } from './sides'
 import type { NetSystem } from './systems'
-
-/** Least and greatest current by branch, A; what each system adds is added up. */
-export interface Bounds {
-  readonly min: Float64Array
-  readonly max: Float64Array
-}
-
-/** Adds to a bridge what may leave the part that hangs on it, given as least and greatest. */
-export function addLeaving(
-  p: Prepared,
-  into: Bounds,
-  bridge: number,
-  hanging: number,
-  least: number,
-  greatest: number,
-): void {
-  if (p.graph.tail[bridge] === hanging) {
-    into.min[bridge]! += least
-    into.max[bridge]! += greatest
-  } else {
-    into.min[bridge]! -= greatest
-    into.max[bridge]! -= least
-  }
-}
 
 /** Two nets: through a bridge goes the lesser of what one side can supply and what the other can draw. */
 export function pairBridges(p: Prepared, b: Blocks, sides: Sides, into: Bounds): void {

@@ -1,6 +1,7 @@
 import { type Blocks, blocksOf } from '../math/blocks'
 import { fromNumber, type MaybeUnlimited } from '../units'
-import { type Bounds, pairBridges, ringBridges } from './bridges'
+import type { Bounds, NoEnvelope } from './bounds'
+import { pairBridges, ringBridges } from './bridges'
 import { deviceShares } from './deviceshares'
 import { addLoop } from './loops'
 import { MeshLoads } from './meshes'
@@ -22,9 +23,6 @@ export interface Envelope {
   readonly block: number
 }
 
-/** The resistances of the block go beyond what a number can hold (conductances that are not finite). */
-export type NoEnvelope = 'resistance-out-of-range'
-
 /** All branches of one network. Arrays are by branch index; A. */
 export interface EnvelopeResult {
   readonly prepared: Prepared
@@ -38,13 +36,15 @@ export interface EnvelopeResult {
   readonly noAnswer: ReadonlyMap<number, NoEnvelope>
   /** Current of a branch for 1 A that each device delivers, by device; balances of nets come on top. */
   coefficients(branch: number): Float64Array
-  /** Greatest value of any figure that is linear in the device currents: value of 1 A of each device in. */
-  greatest(objective: Float64Array): GreatestCurrent
+  /** Greatest value of a figure linear in the device currents (value of 1 A of each); undefined: no convergence. */
+  greatest(objective: Float64Array): GreatestCurrent | undefined
   /** Device currents that give the figure, none where there is no answer; computed on request, O(nodes + devices) and a solve in a meshed block. */
   witness(branch: number, side: 'min' | 'max'): Witness
   /** Both directions of one branch, or why there is no answer. */
   envelope(branch: number): Envelope | { readonly branch: string; readonly noAnswer: NoEnvelope }
 }
+
+const NONE: Witness = { devices: [], ray: [] }
 
 /**
  * The least and the greatest current of every branch over all device currents within their bounds, every net in
@@ -64,14 +64,12 @@ export function envelopes(p: Prepared): EnvelopeResult {
     for (const net of system.nets) addSystem(p, b, system, net, bounds, loads, scratch)
   for (const device of all.inOneNet) addLoop(p, b, device, bounds, loads)
 
-  const failed = loads.solve(bounds)
+  const noAnswer = loads.solve(bounds)
   for (let e = 0; e < m; e++) {
     if (bounds.min[e]! >= 0) bounds.min[e] = 0
     if (bounds.max[e]! <= 0) bounds.max[e] = 0
   }
-  const noAnswer = new Map<number, NoEnvelope>()
-  for (const e of failed) {
-    noAnswer.set(e, 'resistance-out-of-range')
+  for (const e of noAnswer.keys()) {
     bounds.min[e] = Number.NaN
     bounds.max[e] = Number.NaN
   }
@@ -80,10 +78,10 @@ export function envelopes(p: Prepared): EnvelopeResult {
   let asked = -1
   let shares: Float64Array = new Float64Array(0)
   const witness = (branch: number, side: 'min' | 'max'): Witness => {
-    if (noAnswer.has(branch)) return { devices: [], ray: [] }
+    if (noAnswer.has(branch)) return NONE
     if (branch !== asked) shares = coefficients(branch)
     asked = branch
-    return greatest(side === 'max' ? shares : shares.map((c) => -c)).witness
+    return greatest(side === 'max' ? shares : shares.map((c) => -c))?.witness ?? NONE
   }
   return {
     prepared: p,

@@ -1,5 +1,5 @@
 import type { Blocks } from '../math/blocks'
-import { addLeaving, type Bounds } from './bridges'
+import { addLeaving, type Bounds } from './bounds'
 import type { MeshLoads } from './meshes'
 import type { Prepared } from './prepare'
 

@@ -2,7 +2,8 @@ import type { Blocks } from '../math/blocks'
 import { currentsFrom, type Division, divisionOf } from '../math/division'
 import { greatestFlow } from '../math/unlimited'
 import type { Amps } from '../units'
-import { type Bounds, spansApart } from './bridges'
+import type { Bounds, NoEnvelope } from './bounds'
+import { spansApart } from './bridges'
 import type { Prepared } from './prepare'
 import type { Sides, Span } from './sides'
 import type { NetSystem } from './systems'
@@ -63,17 +64,18 @@ export class MeshLoads {
 
   /**
    * Adds to the branches of all loaded blocks the extremes of their currents. Returns the branches without an
-   * answer: those of blocks whose conductances go beyond what a number holds.
+   * answer, and why.
    * Cost in each block: a factorisation, two solves a joint, one balance each way a branch.
    */
-  solve(into: Bounds): number[] {
+  solve(into: Bounds): Map<number, NoEnvelope> {
     const { p, b } = this
-    const failed: number[] = []
+    const failed = new Map<number, NoEnvelope>()
     for (const [block, load] of this.byBlock) {
       const edges = b.edge.subarray(b.start[block]!, b.start[block + 1]!)
       const division = divisionOf(edges, p.graph.tail, p.graph.head, p.resistance)
-      if (division.factor.singularAt === -1) solveBlock(division, load, into)
-      else failed.push(...edges)
+      const reason =
+        division.factor.singularAt === -1 ? solveBlock(division, load, into) : 'resistance-out-of-range'
+      if (reason) for (const e of edges) failed.set(e, reason)
     }
     return failed
   }
@@ -94,7 +96,7 @@ export class MeshLoads {
   }
 }
 
-function solveBlock(division: Division, load: MeshLoad, into: Bounds): void {
+function solveBlock(division: Division, load: MeshLoad, into: Bounds): NoEnvelope | undefined {
   const joints = [...new Set([...load.into, ...load.outOf])].filter((v) => v !== -1)
   const column = new Map(joints.map((v, j) => [v, j]))
   const columnOf = (v: number): number => column.get(v) ?? -1
@@ -102,23 +104,26 @@ function solveBlock(division: Division, load: MeshLoad, into: Bounds): void {
   const minus = load.outOf.map(columnOf)
   const greatest = greatestOf(load)
   const edgeCount = division.edges.length
-  const most = Math.min(edgeCount, Math.max(1, Math.floor(MOST_SHARES / joints.length)))
+  const atOnce = Math.min(edgeCount, Math.max(1, Math.floor(MOST_SHARES / joints.length)))
   const currents = new Float64Array(edgeCount)
-  const shares = new Float64Array(joints.length * most)
+  const shares = new Float64Array(joints.length * atOnce)
   const objective = new Float64Array(plus.length)
-  for (let first = 0; first < edgeCount; first += most) {
-    const count = Math.min(most, edgeCount - first)
+  for (let first = 0; first < edgeCount; first += atOnce) {
+    const count = Math.min(atOnce, edgeCount - first)
     joints.forEach((v, j) => {
       currentsFrom(division, division.place.get(v)!, currents)
-      shares.set(currents.subarray(first, first + count), j * most)
+      shares.set(currents.subarray(first, first + count), j * atOnce)
     })
     for (let k = 0; k < count; k++) {
       const e = division.edges[first + k]!
-      const share = (j: number): number => (j === -1 ? 0 : shares[j * most + k]!)
+      const share = (j: number): number => (j === -1 ? 0 : shares[j * atOnce + k]!)
       for (let i = 0; i < objective.length; i++) objective[i] = share(plus[i]!) - share(minus[i]!)
-      into.max[e]! += greatest(objective).value
+      const most = greatest(objective)
       for (let i = 0; i < objective.length; i++) objective[i] = -objective[i]!
-      into.min[e]! -= greatest(objective).value
+      const least = greatest(objective)
+      if (!most || !least) return 'no-convergence'
+      into.max[e]! += most.value
+      into.min[e]! -= least.value
     }
   }
 }

@@ -1,4 +1,5 @@
 import type { Amps, MaybeUnlimited } from '../units'
+import type { NoEnvelope } from './bounds'
 import type { EnvelopeResult } from './envelope'
 import type { Prepared } from './prepare'
 import type { GreatestCurrent, Witness } from './witness'
@@ -9,8 +10,8 @@ export interface BarThrough {
   readonly witness: Witness
 }
 
-/** Too many joins that may run either way, or a join whose current has no answer. */
-export type NoBarThrough = 'too-many-two-way-joins' | 'resistance-out-of-range'
+/** Too many joins that may run either way, or why the current of a join has no answer. */
+export type NoBarThrough = 'too-many-two-way-joins' | NoEnvelope
 
 /** Signs of two-way joins are tried until so many programs have been solved. */
 const MOST_PROGRAMS = 2000
@@ -44,13 +45,13 @@ export function barThrough(
   node: number,
 ): BarThrough | { readonly notChecked: NoBarThrough } {
   const joins = joinsAt(p, r, node)
-  if (joins === undefined) return { notChecked: 'resistance-out-of-range' }
-  if (joins.endless) return { max: 'unlimited', witness: r.greatest(joins.endless).witness }
-  return search(r, joins)
+  if (typeof joins === 'string') return { notChecked: joins }
+  if (!joins.endless) return search(r, joins)
+  const found = r.greatest(joins.endless)
+  return found ? { max: 'unlimited', witness: found.witness } : { notChecked: 'no-convergence' }
 }
 
-/** undefined where the current of a join has no answer. */
-function joinsAt(p: Prepared, r: EnvelopeResult, node: number): Joins | undefined {
+function joinsAt(p: Prepared, r: EnvelopeResult, node: number): Joins | NoEnvelope {
   const { graph } = p
   const oneWay = new Float64Array(p.min.length)
   const twoWay: TwoWay[] = []
@@ -64,7 +65,8 @@ function joinsAt(p: Prepared, r: EnvelopeResult, node: number): Joins | undefine
   for (let i = graph.start[node]!; i < graph.start[node + 1]!; i++) {
     const e = graph.edge[i]!
     if (graph.far[i] === node) continue
-    if (r.noAnswer.has(e)) return undefined
+    const reason = r.noAnswer.get(e)
+    if (reason) return reason
     const shares = r.coefficients(e)
     if (graph.head[e] === node) join(shares, r.min[e]!, r.max[e]!)
     else
@@ -79,10 +81,11 @@ function joinsAt(p: Prepared, r: EnvelopeResult, node: number): Joins | undefine
     const delivered = new Float64Array(p.min.length)
     delivered[d] = 1
     const drawn = delivered.map((c) => -c)
-    const max = r.greatest(delivered).value
-    const min = -r.greatest(drawn).value
-    if (p.positive[d] === node) join(delivered, min, max)
-    if (p.negative[d] === node) join(drawn, -max, -min)
+    const max = r.greatest(delivered)?.value
+    const most = r.greatest(drawn)?.value
+    if (max === undefined || most === undefined) return 'no-convergence'
+    if (p.positive[d] === node) join(delivered, -most, max)
+    if (p.negative[d] === node) join(drawn, -max, most)
   }
   return { oneWay, twoWay, endless }
 }
@@ -105,6 +108,7 @@ function search(
       if (signs[i] === 0) constant += (-2 * j.max * j.min) / width
     })
     const found = r.greatest(objective)
+    if (!found) return { notChecked: 'no-convergence' }
     let reached = dot(oneWay, found.currents)
     for (const j of twoWay) reached += Math.abs(dot(j.inward, found.currents))
     if (reached > most) {

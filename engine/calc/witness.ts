@@ -31,9 +31,12 @@ const WORTH_TELLING = 1e-10
 
 /**
  * Prepares the search over device currents: value of 1 A of each device in, greatest value out. The same objective
- * gets the same answer whatever was asked before. O(devices) an answer where nets form no ring.
+ * gets the same answer whatever was asked before; undefined where the search ends without a verdict. O(devices) an answer where nets form no ring.
  */
-export function greatestOf(p: Prepared, all: NetSystems): (objective: Float64Array) => GreatestCurrent {
+export function greatestOf(
+  p: Prepared,
+  all: NetSystems,
+): (objective: Float64Array) => GreatestCurrent | undefined {
   const fresh = (): ReturnType<typeof greatestFlow> =>
     greatestFlow(
       p.netCount,
@@ -45,7 +48,9 @@ export function greatestOf(p: Prepared, all: NetSystems): (objective: Float64Arr
   // Where nets form rings, one search starts from where the last ended, and of several equal answers finds another.
   const shared = all.systems.some((s) => s.nets.length > 2) ? undefined : fresh()
   return (objective) => {
-    const { value, x, ray } = (shared ?? fresh())(objective)
+    const found = (shared ?? fresh())(objective)
+    if (!found) return undefined
+    const { value, x, ray } = found
     const currents = keepPayers(all, objective, x)
     const along = ray ? keepPayers(all, objective, ray) : currents.map(() => 0)
     return { value, currents, witness: { devices: listed(p, currents), ray: listed(p, along) } }

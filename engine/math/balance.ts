@@ -11,6 +11,9 @@ export interface Extreme {
   readonly x: Float64Array
 }
 
+/** Thrown where the program of a ring of pairs ends without a verdict. */
+export class NoConvergence extends Error {}
+
 /**
  * Flows x on arcs `from` → `to` between vertices, low ≤ x ≤ high (low ≤ 0 ≤ high, either may be infinite), as much
  * in as out at every vertex: what device currents may do together, one balance a net. Prepared once; the
@@ -126,7 +129,8 @@ function ringSolver(
     const grid = (c: number): number => (rounding > 0 ? Math.round(c / rounding) * rounding : c)
     const answer = solve(Float64Array.from(arcs, (i) => grid(objective[i]!)))
     if (answer.status === 'unbounded') return Number.POSITIVE_INFINITY
-    if (answer.status !== 'optimal') throw new Error(`a balance of bounded flows ended as ${answer.status}`)
+    if (answer.status !== 'optimal')
+      throw new NoConvergence(`a balance of bounded flows ended as ${answer.status}`)
     arcs.forEach((i, j) => {
       x[i] = answer.x[j]!
     })
