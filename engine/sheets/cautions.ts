@@ -28,7 +28,7 @@ export function cautionMarks(width: Millimetres): {
   const left = 12
   const lines = [
     ...CAUTIONS.flatMap((text) => bulleted(text, width - left - 3)),
-    ...wrapTo(width - left, LAST_WORD, LEAST).map((text, i) => ({
+    ...wrapTo(width - left, LAST_WORD, LEAST, 'bold').map((text, i) => ({
       text,
       bullet: false,
       gap: i === 0,

@@ -5,6 +5,7 @@ import { around, extentOfLayout } from './extent'
 import { flagsFor } from './flags'
 import { type Content, type Layout, layoutOf } from './layout'
 import type { Area } from './paper'
+import { placePartLabels } from './placeparts'
 import { placeRunLabels } from './placeruns'
 import type { SceneLabel } from './scene'
 import type { Shown } from './shown'
@@ -21,8 +22,12 @@ export interface Drawing {
 
 /** Clear strip inside the frame, mm. */
 const PAD = 4
-/** Room that flags and the conductors to them take at both sides, and conductors above and below. */
-const EDGE = { w: 100, h: 20 } as const
+/** Room for flags at the sides and conductors above and below that is tried when parts are shared out, mm. */
+const EDGES = [
+  { w: 40, h: 5 },
+  { w: 60, h: 12 },
+  { w: 90, h: 24 },
+] as const
 
 /**
  * The content of a view in as few drawings as have room in `room` at full size: lettering is never made smaller.
@@ -31,16 +36,46 @@ const EDGE = { w: 100, h: 20 } as const
  */
 export function drawingsOf(design: Design, answers: Answers | null, content: Content, room: Area): Drawing[] {
   const [w, h] = [room.w - 2 * PAD, room.h - 2 * PAD]
-  const whole = drawingOf(design, answers, content, content.parts)
+  const whole = drawingOf(design, answers, content, content.parts, w, h)
   if (fits(whole, w, h)) return [whole]
   const { partLabels } = whole.layout
   const labelOf = (parts: readonly Part[]) => parts.map((p) => partLabels[content.parts.indexOf(p)]!)
-  const lay = (parts: readonly Part[]): Drawing[] => {
-    const drawing = drawingOf(design, answers, content, parts)
-    if (fits(drawing, w, h) || parts.length < 2) return [drawing]
+  const draw = (parts: readonly Part[]): Drawing => drawingOf(design, answers, content, parts, w, h)
+  const lay = (parts: readonly Part[]): Group[] => {
+    const drawing = draw(parts)
+    if (fits(drawing, w, h) || parts.length < 2) return [{ parts, drawing }]
     return halved(design, parts, labelOf(parts), content.shown).flatMap(lay)
   }
-  return groupsFor(design, content.parts, partLabels, content.shown, w - EDGE.w, h - EDGE.h).flatMap(lay)
+  const tried = EDGES.map((edge) =>
+    groupsFor(design, content.parts, partLabels, content.shown, w - edge.w, h - edge.h).flatMap(lay),
+  )
+  const fewest = tried.reduce((best, next) => (next.length < best.length ? next : best))
+  return merged(fewest, draw, w, h).map((group) => group.drawing)
+}
+
+interface Group {
+  readonly parts: readonly Part[]
+  readonly drawing: Drawing
+}
+
+/** Groups of which two have room on one sheet together, joined; the smallest first. */
+function merged(
+  groups: readonly Group[],
+  draw: (parts: readonly Part[]) => Drawing,
+  w: number,
+  h: number,
+): Group[] {
+  for (const small of [...groups].sort((a, b) => a.parts.length - b.parts.length))
+    for (const other of groups) {
+      const box = around([small, other].flatMap((g) => g.drawing.layout.parts))
+      if (other === small || box.w > w || box.h > h) continue
+      const parts = [...other.parts, ...small.parts]
+      const drawing = draw(parts)
+      if (!fits(drawing, w, h)) continue
+      const rest = groups.filter((g) => g !== small).map((g) => (g === other ? { parts, drawing } : g))
+      return merged(rest, draw, w, h)
+    }
+  return [...groups]
 }
 
 const fits = ({ area }: Drawing, w: number, h: number): boolean => area.w <= w && area.h <= h
@@ -50,16 +85,32 @@ function drawingOf(
   answers: Answers | null,
   content: Content,
   parts: readonly Part[],
+  w: number,
+  h: number,
 ): Drawing {
   const here = new Set(parts.map((p) => p.id))
   const inside = (id: string): boolean => here.has(id)
   const shown = content.shown.filter(({ conductor: c }) => inside(c.from.part) || inside(c.to.part))
-  const box = around(parts.map((p) => boxOf(p, design.conductors)))
+  const box = around([
+    ...parts.map((p) => boxOf(p, design.conductors)),
+    ...placePartLabels(design, parts, answers),
+  ])
   const flags = flagsFor(design, shown, inside, box)
   const layout = layoutOf(design, answers, { ...content, parts, shown }, flags)
-  const placed = placeRunLabels(design, answers, layout)
+  const placed = placeRunLabels(
+    design,
+    answers,
+    layout,
+    roomAround(extentOfLayout(layout, layout.partLabels), w, h),
+  )
   const labels = [...layout.partLabels, ...placed.labels]
   return { layout, labels, unlabelled: placed.unplaced, area: extentOfLayout(layout, labels) }
+}
+
+/** An area of the size of the sheet around what is drawn; where that is larger already, just around it. */
+function roomAround(drawn: Area, w: number, h: number): Area {
+  const [dx, dy] = [Math.max(0, w - drawn.w) / 2, Math.max(0, h - drawn.h) / 2]
+  return { x: drawn.x - dx, y: drawn.y - dy, w: drawn.w + 2 * dx, h: drawn.h + 2 * dy }
 }
 
 /** Largest enlargement of a small design. */

@@ -36,7 +36,7 @@ function flagMarks({ box, side }: Flag, number: string, reference: string): Mark
 }
 
 function labelMarks(label: SceneLabel): Mark[] {
-  const leader = label.leader ? [line(label.leader.flat(), { pen: 'thin', ink: 'faint' })] : []
+  const leader = label.leader ? leaderMarks(label.leader) : []
   const marks = label.marks.map((mark): Mark => {
     if (mark.is !== 'text') return mark
     const [dx, dy] = mark.at
@@ -45,4 +45,18 @@ function labelMarks(label: SceneLabel): Mark[] {
       : { ...mark, at: [label.x + dy, label.y - dx], turn: 90 }
   })
   return [...leader, ...marks]
+}
+
+/** A thin line with an arrow head at the conductor. */
+function leaderMarks([[x1, y1], [x2, y2]]: NonNullable<SceneLabel['leader']>): Mark[] {
+  const length = Math.max(1e-6, Math.hypot(x2 - x1, y2 - y1))
+  const [ux, uy] = [(x1 - x2) / length, (y1 - y2) / length]
+  const [bx, by] = [x2 + 1.8 * ux, y2 + 1.8 * uy]
+  return [
+    line([x1, y1, x2, y2], { pen: 'thin' }),
+    outline([x2, y2, bx - 0.45 * uy, by + 0.45 * ux, bx + 0.45 * uy, by - 0.45 * ux], {
+      pen: 'thin',
+      fill: 'ink',
+    }),
+  ]
 }

@@ -7,9 +7,7 @@ import { LEVEL_WORDS, sentence } from '../words/findings'
 import { LEAST, textMark, USUAL } from './block'
 import { type FlowBlock, heading, paragraph, together } from './flow'
 import { wrapTo } from './measure'
-
-/** Where things stand on the sheets: "2/B4" for parts and conductors, by id. */
-export type Places = ReadonlyMap<string, readonly string[]>
+import type { Places } from './places'
 
 const LEVELS: readonly Level[] = ['danger', 'warning', 'not-checked', 'note']
 

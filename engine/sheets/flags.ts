@@ -15,9 +15,9 @@ export interface Flag {
 }
 
 /** Size of a flag: room for "W123 → 12/B10". */
-export const FLAG = { w: 25, h: 2.5 } as const
+export const FLAG = { w: 22.5, h: 2.5 } as const
 /** Between the outermost part and the flags: room for conductors that go up and down. */
-const CLEAR = 20
+const CLEAR = 15
 /** Apart from each other, mm. */
 const PITCH = 5
 

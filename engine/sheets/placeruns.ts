@@ -5,6 +5,7 @@ import { extentOf } from './extent'
 import { placeLabels } from './labels/place'
 import type { LabelObstacles, PlacedLabel, Rect, Stretch } from './labels/request'
 import type { Layout } from './layout'
+import type { Area } from './paper'
 import { onOneLine, runLines } from './runlabels'
 import { tickAt } from './runmarks'
 import type { SceneConductor, SceneLabel } from './scene'
@@ -16,8 +17,16 @@ export interface RunLabels {
   readonly unplaced: readonly Shown[]
 }
 
-/** Words on every conductor of a layout: along its longest level stretch where there is room, else nearby with a leader. */
-export function placeRunLabels(design: Design, answers: Answers | null, layout: Layout): RunLabels {
+/**
+ * Words on every conductor of a layout: along its longest level stretch where there is room, else nearby with a
+ * leader. On a sheet they keep to the area `within`.
+ */
+export function placeRunLabels(
+  design: Design,
+  answers: Answers | null,
+  layout: Layout,
+  within?: Area,
+): RunLabels {
   const blocks = layout.shown.map((shown, i) => blockFor(design, answers, shown, layout.conductors[i]!))
   const placed = placeLabels(
     layout.shown.map(({ conductor: { id } }, i) => ({
@@ -25,9 +34,10 @@ export function placeRunLabels(design: Design, answers: Answers | null, layout: 
       w: blocks[i]!.w,
       h: blocks[i]!.h,
       near: stretchesOf(layout.conductors[i]!),
-      priority: 1,
+      // Words that have room along their own conductor come before those that will take a leader.
+      priority: blocks[i]!.w <= longest(layout.conductors[i]!) ? 1 : 0,
     })),
-    obstaclesIn(layout),
+    obstaclesIn(layout, within),
   )
   return {
     labels: placed.flatMap((p, i) => (p.placed ? [sceneLabel(p, blocks[i]!)] : [])),
@@ -53,10 +63,13 @@ function stretchesOf({ points }: SceneConductor): Stretch[] {
   return stretches.sort((a, b) => worth(b) - worth(a))
 }
 
-/** Half the room that a tick takes. */
-const TICK = 2
+const longest = (drawn: SceneConductor): number =>
+  Math.max(0, ...stretchesOf(drawn).map((s) => Math.abs(s.x2 - s.x1) + Math.abs(s.y2 - s.y1)))
 
-function obstaclesIn(layout: Layout): LabelObstacles {
+/** Half the room that a tick takes. */
+const TICK = 1.6
+
+function obstaclesIn(layout: Layout, within: Area | undefined): LabelObstacles {
   const ticks = layout.conductors
     .filter((c) => c.withReturn !== null)
     .map((c): Rect => {
@@ -64,10 +77,26 @@ function obstaclesIn(layout: Layout): LabelObstacles {
       return { x: x - TICK, y: y - TICK, w: 2 * TICK, h: 2 * TICK }
     })
   return {
-    boxes: [...layout.parts, ...layout.partLabels.map(extentOf), ...layout.flags.map((f) => f.box), ...ticks],
+    boxes: [
+      ...layout.parts,
+      ...layout.partLabels.map(extentOf),
+      ...layout.flags.map((f) => f.box),
+      ...ticks,
+      ...(within ? fenceOf(within) : []),
+    ],
     segments: layout.conductors.flatMap(stretchesOf),
   }
 }
+
+/** Strips around an area, wider than any label reaches. */
+const FENCE = 100
+
+const fenceOf = ({ x, y, w, h }: Area): Rect[] => [
+  { x: x - FENCE, y: y - FENCE, w: w + 2 * FENCE, h: FENCE },
+  { x: x - FENCE, y: y + h, w: w + 2 * FENCE, h: FENCE },
+  { x: x - FENCE, y, w: FENCE, h },
+  { x: x + w, y, w: FENCE, h },
+]
 
 function sceneLabel({ id, x, y, w, h, turn, leader }: PlacedLabel, { marks }: Block): SceneLabel {
   const size = turn === 0 ? { x, y, w, h } : { x, y: y + h, w: h, h: w }

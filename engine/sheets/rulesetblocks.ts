@@ -1,10 +1,11 @@
 import type { Design } from '../model/design'
 import { conductorById } from '../model/lookup'
+import { ruleSetOf } from '../model/rules'
 import { RULES } from '../rules/all'
 import type { Finding } from '../rules/finding'
 import { SOURCES, type Source, type SourceKey, type SourceStatus } from '../sources'
 import type { Figured } from '../tables/figure'
-import { RULE_SETS, type RuleSet, ruleSetByKey } from '../tables/rulesets'
+import { RULE_SETS, type RuleSet } from '../tables/rulesets'
 import type { Millimetres } from '../units'
 import { figure } from '../words/names'
 import { type FlowBlock, heading, paragraph, small } from './flow'
@@ -12,13 +13,15 @@ import { type FlowBlock, heading, paragraph, small } from './flow'
 /** The rule set with its edition, and each of its figures with where it comes from. */
 export function ruleSetBlocks(design: Design, findings: readonly Finding[], width: Millimetres): FlowBlock[] {
   const { settings } = design
-  const set = ruleSetByKey(settings.ruleSet) ?? RULE_SETS[0]!
+  const set = ruleSetOf(design) ?? RULE_SETS[0]!
   const sources = new Set<string>([set.ampacity.source, ...figuresOf(set).map(([, , f]) => f.source)])
   for (const f of findings) sources.add(f.source)
   return [
     heading('Rule set', width),
     paragraph(set.title, width, { weight: 'bold', after: 0.4 }),
-    paragraph(`${set.edition}. ${set.about}`, width, { after: 1 }),
+    paragraph(`${set.edition.charAt(0).toUpperCase()}${set.edition.slice(1)}. ${set.about}`, width, {
+      after: 1,
+    }),
     paragraph(
       `Surroundings ${settings.ambientC} °C, coldest ${settings.coldestC} °C; insulation ${set.insulationC} °C where a conductor states none. Where local codes differ, local codes prevail.`,
       width,

@@ -6,31 +6,45 @@ import type { Piece } from './block'
 import { runWords } from './runwords'
 import type { Shown } from './shown'
 
-/** The words on a conductor, as short lines: what it is; what it carries; in the single-line view its return. */
-export function runLines(design: Design, shown: Shown, answers: Answers | null): Piece[][] {
-  const { conductor: c, withReturn } = shown
+/**
+ * The words on a conductor, as short lines: what it is; what it carries and what protects it. In the single-line view
+ * its return stands with it, or on a line of its own where it differs in size, length or current.
+ */
+export function runLines(
+  design: Design,
+  { conductor: c, withReturn }: Shown,
+  answers: Answers | null,
+): Piece[][] {
   const own = runWords(design, c, answers)
-  const what = ` · ${own.size} ${own.colour} · ${own.length}`
-  const carries = [own.current, own.protection].filter((s) => s !== '').join(' · ')
+  const carries = [own.current, own.protection]
+  if (!withReturn) return lines(c.number, ` · ${own.size} ${own.colour} · ${own.length}`, carries)
+  const back = runWords(design, withReturn, answers)
+  const bar = `return bar ${barOf(design, c, withReturn)}`
+  const metered = isAtLoad(design, c) ? '' : METERED[answers?.runs.get(withReturn.id)?.metered ?? 'unknown']
+  const alike = own.size === back.size && own.length === back.length && own.current === back.current
+  if (alike) {
+    const colours = own.colour === back.colour ? own.colour : `${own.colour}/${back.colour}`
+    return lines(`${c.number}/${back.number}`, ` · ${own.size} ${colours} · ${own.length}`, [
+      ...carries,
+      bar,
+      metered,
+    ])
+  }
   return [
-    [{ text: c.number, weight: 'bold' }, { text: what }],
-    ...(carries === '' ? [] : [[{ text: carries }]]),
-    ...(withReturn ? [returnLine(design, c, withReturn, answers)] : []),
+    ...lines(c.number, ` · ${own.size} ${own.colour} · ${own.length}`, carries),
+    ...lines(back.number, ` · ${back.size} ${back.colour} · ${back.length}`, [back.current, bar, metered]),
   ]
 }
 
-/** "W13 BK to W2 measured"; size, length and current only where they differ from those of the feed. */
-function returnLine(design: Design, feed: Conductor, c: Conductor, answers: Answers | null): Piece[] {
-  const [own, other] = [runWords(design, c, answers), runWords(design, feed, answers)]
-  const differs = (key: 'size' | 'length' | 'current') => (own[key] === other[key] ? [] : [own[key]])
-  const said = [...differs('size'), own.colour, ...differs('length'), ...differs('current')]
-  const metered = METERED[answers?.runs.get(c.id)?.metered ?? 'unknown']
-  return [
-    { text: 'return ' },
-    { text: c.number, weight: 'bold' },
-    { text: ` ${said.join(' ')} to ${barOf(design, feed, c)}${metered === '' ? '' : ` · ${metered}`}` },
-  ]
+function lines(number: string, what: string, carries: readonly string[]): Piece[][] {
+  const said = carries.filter((s) => s !== '').join(' · ')
+  const bold: Piece = { text: number, weight: 'bold' }
+  return [[bold, { text: what }], ...(said === '' ? [] : [[{ text: said }]])]
 }
+
+/** A load says itself whether it is measured. */
+const isAtLoad = (design: Design, { from, to }: Conductor): boolean =>
+  [from, to].some(({ part }) => kindOf(partById(design, part)?.kind ?? '')?.group === 'loads')
 
 const METERED = {
   measured: 'measured',

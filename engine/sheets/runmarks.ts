@@ -39,7 +39,10 @@ function lineOf({ points, nature }: SceneConductor): Mark[] {
 const FROM_END = 5
 
 /** Where the two-conductor tick stands: near the far end of the longest straight stretch. */
-export function tickAt({ points }: Pick<SceneConductor, 'points'>): { readonly at: XY; readonly upright: boolean } {
+export function tickAt({ points }: Pick<SceneConductor, 'points'>): {
+  readonly at: XY
+  readonly upright: boolean
+} {
   let [longest, at, upright] = [-1, points[0] ?? ([0, 0] as XY), false]
   for (let i = 1; i < points.length; i++) {
     const [[x1, y1], [x2, y2]] = [points[i - 1]!, points[i]!]

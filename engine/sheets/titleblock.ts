@@ -47,7 +47,7 @@ export function titleBlockMarks({ id, settings: s }: Design, words: SheetWords):
       w: 60,
       h: 7,
       label: 'System',
-      value: `${s.systemV} V DC, surroundings ${s.ambientC} °C`,
+      value: `${s.systemV} V DC at ${s.ambientC} °C`,
     },
     { x: 120, y: 17, w: 60, h: 7, label: 'Identification', value: id, height: LEAST },
     { x: 0, y: 24, w: 60, h: 9, label: 'Drawn by', value: s.designer },
@@ -64,7 +64,7 @@ export function titleBlockMarks({ id, settings: s }: Design, words: SheetWords):
 /** Name of the field small in the corner; below it what it holds. In a low field both stand on one line. */
 function cellMarks({ x, y, w, h, label, value, height = USUAL, weight = 'regular', second }: Cell): Mark[] {
   const low = h < 8
-  const left = low ? x + 21 : x + 1.5
+  const left = low ? x + 18 : x + 1.5
   const text = cutTo(x + w - 1.5 - left, value, height, weight)
   const baseline = low ? y + h / 2 + height / 2 : second === undefined ? y + h - 1.8 : y + 7.6
   return [

@@ -1,0 +1,31 @@
+import type { Answers } from '../calc/answers'
+import type { Conductor, Design } from '../model/design'
+import { partById } from '../model/lookup'
+import type { Millimetres } from '../units'
+import { type FlowBlock, heading, paragraph, small } from './flow'
+import type { Places } from './places'
+import { runWords } from './runwords'
+
+/** Conductors whose words found no room on the drawing, with everything that would stand there. */
+export function conductorBlocks(
+  design: Design,
+  answers: Answers | null,
+  conductors: readonly Conductor[],
+  places: Places,
+  width: Millimetres,
+): FlowBlock[] {
+  if (conductors.length === 0) return []
+  return [
+    heading('Conductors without room for their words', width),
+    paragraph('They are drawn; what they are stands here.', width, { after: 2 }),
+    ...conductors.map((c) => {
+      const w = runWords(design, c, answers)
+      const ends = [c.from, c.to].map(
+        ({ part, terminal }) => `${partById(design, part)?.designation ?? part}:${terminal}`,
+      )
+      const words = [w.size, w.colour, w.length, w.current, w.protection, ends.join(' to ')]
+      const at = places.get(c.id)?.join(' ') ?? ''
+      return small([...words, at].filter((s) => s !== '').join(' · '), width, { lead: c.number, indent: 12 })
+    }),
+  ]
+}
