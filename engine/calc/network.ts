@@ -1,12 +1,14 @@
 import { keyOf } from '../edit/nets'
 import { electricalIn, terminalsIn } from '../edit/terminal'
+import { kindOf } from '../kinds/all'
+import { Unions } from '../math/unions'
 import type { Conductor, ConductorId, Design, Part, PartId } from '../model/design'
 import type { DeviceRole, Electrical, ElectricalContext, PartBranch, PartDevice, Pole } from '../model/kind'
 import { resistancePerMetre } from '../tables/resistance'
 import type { Ohms } from '../units'
 import type { NetworkBranch, NetworkDevice, NetworkForm } from './form'
 
-/** Resistance and length stand in where a conductor's own are missing; everything that leans on them is not checked. */
+/** Stands in where a conductor's size or length is missing; every figure that leans on it is not checked. */
 const ASSUMED_OHMS = 0.005
 /** A crimped lug on a clean stud is some tens of micro-ohms; common practice, no source. */
 export const TERMINATION_OHMS = 0.00002
@@ -38,9 +40,12 @@ export interface Border {
   readonly conductors: ReadonlyMap<ConductorId, Conductor>
   /** Conductors whose resistance stands in for a missing size or length. */
   readonly assumed: ReadonlySet<ConductorId>
-  /** Devices with a bound that is not known, and branches (fuses) with no rating, by id. */
+  /** Branches of parts whose resistance stands in, because no rating is stated, by id. */
+  readonly unrated: ReadonlySet<string>
+  /** Devices with a bound that is not known, by id. */
   readonly unknownDevices: ReadonlySet<string>
-  readonly unratedFuses: ReadonlySet<string>
+  /** Nodes that are joined to the vehicle's frame: chassis points, and cases that are a negative. */
+  readonly frames: readonly { readonly part: PartId; readonly node: string }[]
 }
 
 /** How far an unknown device is let go: 'none' draws and feeds nothing, 'any' is bounded by the rest alone. */
@@ -76,13 +81,13 @@ export function carriesPower(c: Conductor, poles: ReadonlyMap<string, Pole>): bo
 export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts): Border {
   const context = contextOf(design)
   const poles = polesOf(design)
-  const groups = new Groups()
+  const joinedTo = strangers(design)
+  const groups = new Unions()
   const models: { part: Part; model: Electrical }[] = []
   const bars = new Map<PartId, string>()
   const frames: { node: string; part: PartId; ohms: Ohms }[] = []
   for (const part of design.parts) {
-    const model = electricalIn(part, context)
-    if (!model) continue
+    const model = electricalIn(part, context) ?? unknownModel(joinedTo.get(part.id) ?? [])
     models.push({ part, model })
     for (const group of model.merges)
       for (const terminal of group) groups.join(`${part.id}/${group[0]}`, `${part.id}/${terminal}`)
@@ -97,17 +102,17 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
   const partBranches = new Map<string, PartBranchRef>()
   const partDevices = new Map<string, PartDeviceRef>()
   const unknownDevices = new Set<string>()
-  const unratedFuses = new Set<string>()
+  const unrated = new Set<string>()
   for (const { part, model } of models) {
     for (const branch of model.branches) {
       const id = `${part.id}/${branch.key}`
       partBranches.set(id, { part: part.id, branch })
-      if (branch.kind === 'fuse' && branch.ratingA === null) unratedFuses.add(id)
+      if (branch.ratingA === null) unrated.add(id)
       if (open.has(id)) continue
       branches.push({
         id,
-        from: groups.find(`${part.id}/${branch.from}`),
-        to: groups.find(`${part.id}/${branch.to}`),
+        from: groups.nameOf(`${part.id}/${branch.from}`),
+        to: groups.nameOf(`${part.id}/${branch.to}`),
         resistance: branch.ohms,
         kind: branch.kind,
         ...(branch.ratingA === null ? {} : { rating: branch.ratingA }),
@@ -121,8 +126,8 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
       const free = unknown === 'any' ? 'unlimited' : 0
       devices.push({
         id,
-        positive: groups.find(`${part.id}/${device.positive}`),
-        negative: groups.find(`${part.id}/${device.negative}`),
+        positive: groups.nameOf(`${part.id}/${device.positive}`),
+        negative: groups.nameOf(`${part.id}/${device.negative}`),
         min: device.minA ?? free,
         max: device.maxA ?? free,
         sustainedFault: device.sustainedFaultA ?? free,
@@ -134,7 +139,7 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
   for (const f of frames)
     branches.push({
       id: `${f.part}/frame`,
-      from: groups.find(f.node),
+      from: groups.nameOf(f.node),
       to: 'frame',
       resistance: f.ohms,
       kind: 'contact',
@@ -149,8 +154,8 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
     if (ohms === null) assumed.add(c.id)
     branches.push({
       id: c.id,
-      from: groups.find(keyOf(c.from)),
-      to: groups.find(keyOf(c.to)),
+      from: groups.nameOf(keyOf(c.from)),
+      to: groups.nameOf(keyOf(c.to)),
       resistance: ohms ?? ASSUMED_OHMS,
       kind: 'conductor',
     })
@@ -161,14 +166,48 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
   for (const d of devices) nodes.add(d.positive).add(d.negative)
   return {
     form: { nodes: [...nodes], branches, devices },
-    nodeOf: groups.all(),
+    nodeOf: groups.names(),
     branches: partBranches,
     devices: partDevices,
     bars,
     conductors,
     assumed,
+    unrated,
     unknownDevices,
-    unratedFuses,
+    frames: frames.map((f) => ({ part: f.part, node: groups.nameOf(f.node) })),
+  }
+}
+
+/** Terminals of parts of unknown kinds that conductors end at, by part. */
+function strangers(design: Design): Map<PartId, string[]> {
+  const unknown = new Map<PartId, string[]>()
+  for (const part of design.parts) if (!kindOf(part.kind)) unknown.set(part.id, [])
+  if (unknown.size === 0) return unknown
+  for (const c of design.conductors)
+    for (const end of [c.from, c.to]) {
+      const terminals = unknown.get(end.part)
+      if (terminals && !terminals.includes(end.terminal)) terminals.push(end.terminal)
+    }
+  return unknown
+}
+
+/**
+ * A part of an unknown kind may be anything: it is let give and take between its terminals without a limit, and
+ * not at all, and what differs between the two is not checked.
+ */
+function unknownModel([first, ...others]: readonly string[]): Electrical {
+  return {
+    merges: [],
+    branches: [],
+    devices: others.map((terminal) => ({
+      key: `${first} ${terminal}`,
+      positive: first!,
+      negative: terminal,
+      minA: null,
+      maxA: null,
+      sustainedFaultA: null,
+      role: 'two-way',
+    })),
   }
 }
 
@@ -185,36 +224,4 @@ export function conductorOhms(c: Conductor): Ohms | null {
   if (c.size === null || c.lengthM === null) return null
   const perMetre = resistancePerMetre(c.size, 20)
   return perMetre === undefined ? null : perMetre * c.lengthM + 2 * TERMINATION_OHMS
-}
-
-/** Terminals joined into nodes; union by first seen, paths halved. */
-class Groups {
-  private readonly parent = new Map<string, string>()
-
-  find(key: string): string {
-    let at = key
-    for (;;) {
-      const up = this.parent.get(at)
-      if (up === undefined) {
-        this.parent.set(at, at)
-        return at
-      }
-      if (up === at) return at
-      const top = this.parent.get(up) ?? up
-      this.parent.set(at, top)
-      at = top
-    }
-  }
-
-  join(a: string, b: string): void {
-    const ra = this.find(a)
-    const rb = this.find(b)
-    if (ra !== rb) this.parent.set(rb, ra)
-  }
-
-  all(): Map<string, string> {
-    const of = new Map<string, string>()
-    for (const key of this.parent.keys()) of.set(key, this.find(key))
-    return of
-  }
 }

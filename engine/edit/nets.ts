@@ -1,3 +1,4 @@
+import { Unions } from '../math/unions'
 import type { Design, Part, PartId, TerminalRef } from '../model/design'
 import type { Electrical, ElectricalContext, PartDevice, Terminal } from '../model/kind'
 import { electricalIn, terminalsIn } from './terminal'
@@ -38,7 +39,7 @@ function findNets(design: Design): Nets {
   const context = contextOf(design)
   const terminals = new Map<string, Terminal>()
   const models = new Map<PartId, Electrical>()
-  const joins = new Joins()
+  const joins = new Unions()
   for (const part of design.parts) {
     for (const t of terminalsIn(part) ?? []) terminals.set(`${part.id}/${t.key}`, t)
     const model = electricalIn(part, context)
@@ -57,20 +58,20 @@ function findNets(design: Design): Nets {
   for (const part of design.parts) {
     const ofDevices = new Set<string>()
     for (const device of models.get(part.id)?.devices ?? []) {
-      list(positives, joins.netOf(`${part.id}/${device.positive}`)).push({ part, device })
-      list(negatives, joins.netOf(`${part.id}/${device.negative}`)).push({ part, device })
+      list(positives, joins.numberOf(`${part.id}/${device.positive}`)).push({ part, device })
+      list(negatives, joins.numberOf(`${part.id}/${device.negative}`)).push({ part, device })
       ofDevices.add(device.positive).add(device.negative)
     }
     for (const t of terminalsIn(part) ?? []) {
       if (ofDevices.has(t.key)) continue
       const map = t.pole === 'positive' ? positives : t.pole === 'negative' ? negatives : null
-      if (map) list(map, joins.netOf(`${part.id}/${t.key}`)).push({ part, device: null })
+      if (map) list(map, joins.numberOf(`${part.id}/${t.key}`)).push({ part, device: null })
     }
   }
   return {
     terminal: (t) => terminals.get(keyOf(t)),
     electrical: (part) => models.get(part),
-    netOf: (t) => joins.netOf(keyOf(t)),
+    netOf: (t) => joins.numberOf(keyOf(t)),
     positives: (net) => positives.get(net) ?? [],
     negatives: (net) => negatives.get(net) ?? [],
   }
@@ -88,30 +89,4 @@ function list(map: Map<number, Hold[]>, net: number): Hold[] {
     map.set(net, found)
   }
   return found
-}
-
-/** Union of terminals by index, with the paths halved. */
-class Joins {
-  private readonly index = new Map<string, number>()
-  private readonly parent: number[] = []
-
-  join(a: string, b: string): void {
-    const u = this.netOf(a)
-    const v = this.netOf(b)
-    if (u !== v) this.parent[v] = u
-  }
-
-  netOf(key: string): number {
-    let at = this.index.get(key)
-    if (at === undefined) {
-      at = this.parent.length
-      this.index.set(key, at)
-      this.parent.push(at)
-    }
-    while (this.parent[at] !== at) {
-      this.parent[at] = this.parent[this.parent[at]!]!
-      at = this.parent[at]!
-    }
-    return at
-  }
 }
