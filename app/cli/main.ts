@@ -1,7 +1,11 @@
+import { CHECK_USAGE, check } from './check'
 import { NETWORK_USAGE, network, type Out } from './network'
+import { PACK_USAGE, pack } from './pack'
 
 /** Commands by name. Each reads files and writes to the shell; the engine does the rest. */
 const COMMANDS = new Map<string, (args: readonly string[], out: Out) => Promise<number>>([
+  ['check', check],
+  ['pack', pack],
   ['network', network],
 ])
 
@@ -9,6 +13,6 @@ const [name = '', ...args] = process.argv.slice(2)
 const command = COMMANDS.get(name)
 if (command) process.exitCode = await command(args, { print: console.log, complain: console.error })
 else {
-  console.error(`Usage:\n  ${NETWORK_USAGE}`)
+  console.error(`Usage:\n  ${CHECK_USAGE}\n  ${PACK_USAGE}\n  ${NETWORK_USAGE}`)
   process.exitCode = 2
 }

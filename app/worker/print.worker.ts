@@ -1,5 +1,5 @@
-import regular from '@expo-google-fonts/ibm-plex-sans/400Regular/IBMPlexSans_400Regular.ttf?url'
-import bold from '@expo-google-fonts/ibm-plex-sans/600SemiBold/IBMPlexSans_600SemiBold.ttf?url'
+import regular from '@expo-google-fonts/ibm-plex-sans-condensed/400Regular/IBMPlexSansCondensed_400Regular.ttf?url'
+import bold from '@expo-google-fonts/ibm-plex-sans-condensed/600SemiBold/IBMPlexSansCondensed_600SemiBold.ttf?url'
 import { analyse, type Design, type SchematicOptions } from '../../engine'
 import { schematicPdf } from '../print/schematicpdf'
 import { serve } from './serve'

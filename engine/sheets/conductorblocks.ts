@@ -6,7 +6,7 @@ import { type FlowBlock, heading, paragraph, small } from './flow'
 import type { Places } from './places'
 import { runWords } from './runwords'
 
-/** Conductors whose words found no room on the drawing, with everything that would stand there. */
+/** Conductors that stand on the drawing with their number alone, with everything else that would stand there. */
 export function conductorBlocks(
   design: Design,
   answers: Answers | null,
@@ -16,8 +16,8 @@ export function conductorBlocks(
 ): FlowBlock[] {
   if (conductors.length === 0) return []
   return [
-    heading('Conductors without room for their words', width),
-    paragraph('They are drawn; what they are stands here.', width, { after: 2 }),
+    heading('Conductors by number', width),
+    paragraph('On the drawing there was room for the numbers of these alone.', width, { after: 2 }),
     ...conductors.map((c) => {
       const w = runWords(design, c, answers)
       const ends = [c.from, c.to].map(

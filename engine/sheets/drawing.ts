@@ -15,13 +15,13 @@ import { groupsFor, halved } from './split'
 export interface Drawing {
   readonly layout: Layout
   readonly labels: readonly SceneLabel[]
-  /** Conductors that found no room for their words. */
-  readonly unlabelled: readonly Shown[]
+  /** Conductors that had room for their number at most. */
+  readonly short: readonly Shown[]
   readonly area: Area
 }
 
 /** Clear strip inside the frame, mm. */
-const PAD = 4
+const PAD = 6
 /** Room for flags at the sides and conductors above and below that is tried when parts are shared out, mm. */
 const EDGES = [
   { w: 40, h: 5 },
@@ -104,7 +104,7 @@ function drawingOf(
     roomAround(extentOfLayout(layout, layout.partLabels), w, h),
   )
   const labels = [...layout.partLabels, ...placed.labels]
-  return { layout, labels, unlabelled: placed.unplaced, area: extentOfLayout(layout, labels) }
+  return { layout, labels, short: placed.short, area: extentOfLayout(layout, labels) }
 }
 
 /** An area of the size of the sheet around what is drawn; where that is larger already, just around it. */

@@ -11,7 +11,7 @@ import type { Placed, Places } from './places'
 import { checkBlocks, designerBlocks, ruleSetBlocks } from './rulesetblocks'
 
 const COLUMNS = { A4: 2, A3: 3, A2: 4 } as const
-const PAD = 5
+const PAD = 6
 
 /** The pages behind the drawing: findings, what found no room on it, how to read it, legend, rule set, checks. */
 export function notePages(
@@ -26,13 +26,13 @@ export function notePages(
   const area = { x: room.x + PAD, y: room.y + PAD, w: room.w - 2 * PAD, h: room.h - 2 * PAD }
   const columns = COLUMNS[paper.size]
   const width = columnWidth(area, columns)
-  const unlabelled = drawn
-    .flatMap((p) => p.drawing.unlabelled)
+  const short = drawn
+    .flatMap((p) => p.drawing.short)
     .flatMap(({ conductor, withReturn }) => (withReturn ? [conductor, withReturn] : [conductor]))
   const blocks = [
     ...findingBlocks(design, findings, places, width),
     ...designerBlocks(design, width),
-    ...conductorBlocks(design, answers, [...new Set(unlabelled)], places, width),
+    ...conductorBlocks(design, answers, [...new Set(short)], places, width),
     ...readingBlocks(width),
     ...symbolBlocks(design, width),
     ...colourBlocks(design, width),

@@ -15,10 +15,14 @@ export function partLines(design: Design, part: Part, answers: Answers | null): 
   const load = kindOf(part.kind)?.group === 'loads' ? loadDeviceOf(design, part) : undefined
   const ratings = ratingsOf(part)
   const last = load
-    ? [...new Set([...ratings, drawWords(load)])].concat(meteredOf(part.id, answers))
+    ? [...ratings, ...worstBeyond(ratings, drawWords(load)), meteredOf(part.id, answers)]
     : ratings
   return [...heading(part), ...packed(last).map((text): Piece[] => [{ text }])]
 }
+
+/** The largest running current, where the rating does not say the same already. */
+const worstBeyond = (ratings: readonly string[], worst: string): string[] =>
+  ratings.includes(worst) ? [] : [`max ${worst}`]
 
 /** "F3" large and bold with the name after it, on as many lines as it takes. */
 function heading({ designation, name }: Part): Piece[][] {

@@ -13,13 +13,16 @@ import type { Shown } from './shown'
 
 export interface RunLabels {
   readonly labels: readonly SceneLabel[]
-  /** Conductors without room for their words. */
-  readonly unplaced: readonly Shown[]
+  /** Conductors that had room for their number at most. */
+  readonly short: readonly Shown[]
 }
+
+/** A leader that is longer than this is harder to follow than a number is to look up, mm. */
+const LONGEST_LEADER = 40
 
 /**
  * Words on every conductor of a layout: along its longest level stretch where there is room, else nearby with a
- * leader. On a sheet they keep to the area `within`.
+ * leader; where neither is to be had, its number alone. On a sheet they keep to the area `within`.
  */
 export function placeRunLabels(
   design: Design,
@@ -27,22 +30,43 @@ export function placeRunLabels(
   layout: Layout,
   within?: Area,
 ): RunLabels {
-  const blocks = layout.shown.map((shown, i) => blockFor(design, answers, shown, layout.conductors[i]!))
-  const placed = placeLabels(
-    layout.shown.map(({ conductor: { id } }, i) => ({
-      id,
-      w: blocks[i]!.w,
-      h: blocks[i]!.h,
-      near: stretchesOf(layout.conductors[i]!),
+  const around = obstaclesIn(layout, within)
+  const runs = layout.shown.map((shown, i): Run => {
+    const drawn = layout.conductors[i]!
+    return { shown, drawn, block: blockFor(design, answers, shown, drawn) }
+  })
+  const full = placed(runs, around)
+  const boxes = [...around.boxes, ...full.labels.map(extentOf)]
+  const numbers = placed(full.rest.map(numbered), { ...around, boxes })
+  return { labels: [...full.labels, ...numbers.labels], short: full.rest.map((r) => r.shown) }
+}
+
+interface Run {
+  readonly shown: Shown
+  readonly drawn: SceneConductor
+  readonly block: Block
+}
+
+function placed(runs: readonly Run[], around: LabelObstacles): { labels: SceneLabel[]; rest: Run[] } {
+  const places = placeLabels(
+    runs.map(({ drawn, block: { w, h } }) => ({
+      ...{ id: drawn.id, w, h, near: stretchesOf(drawn) },
       // Words that have room along their own conductor come before those that will take a leader.
-      priority: blocks[i]!.w <= longest(layout.conductors[i]!) ? 1 : 0,
+      priority: w <= longest(drawn) ? 1 : 0,
     })),
-    obstaclesIn(layout, within),
+    around,
   )
+  const isGood = ({ placed: is, leader }: PlacedLabel): boolean =>
+    is && (!leader || Math.hypot(leader[0].x - leader[1].x, leader[0].y - leader[1].y) <= LONGEST_LEADER)
   return {
-    labels: placed.flatMap((p, i) => (p.placed ? [sceneLabel(p, blocks[i]!)] : [])),
-    unplaced: layout.shown.filter((_, i) => !placed[i]!.placed),
+    labels: places.flatMap((p, i) => (isGood(p) ? [sceneLabel(p, runs[i]!.block)] : [])),
+    rest: runs.filter((_, i) => !isGood(places[i]!)),
   }
+}
+
+function numbered({ shown, drawn }: Run): Run {
+  const numbers = [shown.conductor, shown.withReturn].flatMap((c) => (c ? [c.number] : []))
+  return { shown, drawn, block: blockOf([[{ text: numbers.join('/'), weight: 'bold' }]]) }
 }
 
 /** On one line where a level stretch is long enough for it, otherwise on short lines one below the other. */

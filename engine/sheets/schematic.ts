@@ -1,9 +1,10 @@
 import type { Answers } from '../calc/answers'
 import type { Design } from '../model/design'
 import type { Finding } from '../rules/finding'
-import { closedUp } from './closeup'
+
 import { drawingsOf } from './drawing'
 import { type Content, contentOf } from './layout'
+import { linkDesign } from './linkdesign'
 import { natureIn } from './nature'
 import { notePages } from './notes'
 import { PAPERS, type Paper, type PaperSize } from './paper'
@@ -78,7 +79,7 @@ function drawnSheets(
   const power = drawingsOf(design, answers, withoutLinks(design, answers, view), room)
   const linked = contentOf(design, answers, 'data')
   if (linked.shown.length === 0) return placedOn(power, paper, 1)
-  const near = closedUp(design, linked.parts)
+  const near = linkDesign(design, linked)
   const links = drawingsOf(near, answers, contentOf(near, answers, 'data'), room)
   return [...placedOn(power, paper, 1), ...placedOn(links, paper, power.length + 1)]
 }
