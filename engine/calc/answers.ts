@@ -26,6 +26,10 @@ export interface WitnessLine {
 export interface WorstCase {
   readonly amps: MaybeUnlimited
   readonly witness: readonly WitnessLine[]
+  /** Unlimited: parts without a limit that let it grow. Else empty. */
+  readonly unlimitedBy: readonly PartId[]
+  /** It divides with a parallel way, so the figure rests on resistances: of conductors, contacts, fuses, the frame. */
+  readonly shared: boolean
 }
 
 /** One member of the cut that protects an end: a protective device, or a source that limits itself. */
@@ -101,13 +105,15 @@ export interface ShuntAnswer {
   /**
    * Share of each device's current that passes, for the devices of the system that the shunt stands in:
    * 1 measured in full, 0 passes it by, -1 measured the wrong way round; a range where it depends on which
-   * battery balances.
+   * battery balances. At its worst over all positions of the contacts; without devices that nothing can feed.
    */
   readonly shares: readonly MeterShare[]
   /** Most of what passes it passes it backwards. */
   readonly reversed: boolean
   /** Change of the reading, A, for 1 A that one battery gives another beside it: above 0, batteries on both sides. */
   readonly betweenBatteries: number
+  /** Shares between 0 and 1 lean on a resistance that stands in for a missing figure: why they are not figures. */
+  readonly leaning: NotChecked | null
   readonly over: Answer<ReadingError>
   readonly under: Answer<ReadingError>
 }

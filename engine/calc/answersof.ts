@@ -4,8 +4,9 @@ import { RULE_SETS, type RuleSet } from '../tables/rulesets'
 import type { Answers, BranchAnswer } from './answers'
 import { barsOf } from './bars'
 import { dropsOf } from './drops'
-import { type Border, networkOf, polesOf } from './network'
+import { type Border, networkOf, type OpenContacts, polesOf } from './network'
 import { positionsOf } from './positions'
+import { type Prepared, prepare } from './prepare'
 import { runsOf } from './runs'
 import { shuntsOf } from './shunts'
 import { type State, solved } from './solved'
@@ -13,8 +14,10 @@ import { worse, worstOf } from './worst'
 
 export interface Analysis {
   readonly answers: Answers
-  /** The network with every contact closed and unknown devices let go. */
+  /** The network with every contact closed and unknown devices let go; the same prepared. */
   readonly border: Border
+  readonly p: Prepared
+  readonly states: readonly State[]
   readonly ruleSet: RuleSet
 }
 
@@ -25,11 +28,18 @@ export interface Analysis {
 export function answersOf(design: Design): Analysis {
   const ruleSet = ruleSetOf(design) ?? RULE_SETS[0]!
   const border = networkOf(design, 'any', new Set())
-  const states = positionsOf(border).open.map((open): State => {
-    const any = solved(open.size === 0 ? border : networkOf(design, 'any', open))
-    return { any, none: border.unknownDevices.size === 0 ? any : solved(networkOf(design, 'none', open)) }
+  const p = prepare(border.form)
+  const laid = (open: OpenContacts): Border => (open.size === 0 ? border : networkOf(design, 'any', open))
+  const preparedAs = (b: Border): Prepared => (b === border ? p : prepare(b.form))
+  const { open, untried } = positionsOf(border, (contacts) => preparedAs(laid(contacts)))
+  const states = open.map((contacts): State => {
+    const free = laid(contacts)
+    const any = solved(free, preparedAs(free))
+    if (border.unknownDevices.size === 0) return { any, none: any, untried }
+    const without = networkOf(design, 'none', contacts)
+    return { any, none: solved(without, prepare(without.form)), untried }
   })
-  const shunts = shuntsOf(design, states[0]!.any)
+  const shunts = shuntsOf(design, states)
   return {
     answers: {
       runs: runsOf({ design, ruleSet, border, states, shunts, poles: polesOf(design) }),
@@ -39,6 +49,8 @@ export function answersOf(design: Design): Analysis {
       drops: dropsOf(design, ruleSet, states[0]!),
     },
     border,
+    p,
+    states,
     ruleSet,
   }
 }

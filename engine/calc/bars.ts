@@ -1,7 +1,7 @@
 import type { PartId } from '../model/design'
 import type { Answer, WorstCase } from './answers'
 import type { Border } from './network'
-import { assumedIn, type Solved, type State, witnessLines } from './solved'
+import { leaningOn, type Solved, type State, untriedAt, witnessLines } from './solved'
 import { barThrough } from './through'
 import { worse } from './worst'
 
@@ -9,23 +9,50 @@ import { worse } from './worst'
 export function barsOf(border: Border, states: readonly State[]): Map<PartId, Answer<WorstCase>> {
   const answers = new Map<PartId, Answer<WorstCase>>()
   for (const [part, terminal] of border.bars) {
-    const worst = states.map(({ any }) => throughOf(any, terminal))
+    const worst = states.map((state) => throughOf(state, terminal))
     answers.set(part, worst.reduce(worse))
   }
   return answers
 }
 
-function throughOf(s: Solved, terminal: string): Answer<WorstCase> {
-  const id = s.border.nodeOf.get(terminal)
-  const node = id === undefined ? undefined : s.p.nodeIndex.get(id)
-  if (node === undefined) return { value: { amps: 0, witness: [] } }
-  const { start, edge } = s.p.graph
+function throughOf(state: State, terminal: string): Answer<WorstCase> {
+  const { any, none } = state
+  const node = nodeAt(any, terminal)
+  if (node === undefined) return { value: { amps: 0, witness: [], unlimitedBy: [], shared: false } }
+  const { start, edge } = any.p.graph
+  let shared = false
   for (let i = start[node]!; i < start[node + 1]!; i++) {
-    const block = s.envelope.block[edge[i]!]!
-    const conductors = block >= 0 ? assumedIn(s, block) : []
-    if (conductors.length > 0) return { notChecked: 'missing-run', parts: [], conductors }
+    const block = any.envelope.block[edge[i]!]!
+    const gap = leaningOn(any, block) ?? untriedAt(state, block)
+    if (gap) return gap
+    shared ||= block >= 0
   }
-  const through = barThrough(s.p, s.envelope, node)
+  const through = barThrough(any.p, any.envelope, node)
   if ('notChecked' in through) return { notChecked: through.notChecked, parts: [], conductors: [] }
-  return { value: { amps: through.max, witness: witnessLines(s.border, through.witness) } }
+  if (any !== none) {
+    const without = barThrough(none.p, none.envelope, nodeAt(none, terminal)!)
+    if ('notChecked' in without || !same(through.max, without.max))
+      return { notChecked: 'missing-figure', parts: unknownBehind(any), conductors: [] }
+  }
+  const { devices, ray } = through.witness
+  return {
+    value: {
+      amps: through.max,
+      witness: witnessLines(any.border, devices),
+      unlimitedBy: [...new Set(witnessLines(any.border, ray).map((line) => line.part))],
+      shared,
+    },
+  }
+}
+
+const same = (a: number | 'unlimited', b: number | 'unlimited'): boolean =>
+  a === b || (a !== 'unlimited' && b !== 'unlimited' && Math.abs(a - b) <= 1e-9)
+
+const unknownBehind = ({ border }: Solved): PartId[] => [
+  ...new Set([...border.unknownDevices].flatMap((id) => border.devices.get(id)?.part ?? [])),
+]
+
+function nodeAt({ border, p }: Solved, terminal: string): number | undefined {
+  const id = border.nodeOf.get(terminal)
+  return id === undefined ? undefined : p.nodeIndex.get(id)
 }

@@ -1,38 +1,49 @@
+import type { PartId } from '../model/design'
 import type { Answer, EndAnswer, Guard, NotChecked } from './answers'
+import type { Border } from './network'
 import type { CutMember, EndProtection, ProtectionGap } from './protection'
 import { partOfDevice, type Solved, type State } from './solved'
 
+type End = 'from' | 'to'
+type Told = Exclude<EndProtection, { notChecked: ProtectionGap }>
+
 /** What can come into one end of a conductor, at its greatest over all positions of the contacts. */
-export function guardedEnd(
-  states: readonly State[],
-  conductor: string,
-  end: 'from' | 'to',
-): Answer<EndAnswer> {
-  let best: { solved: Solved; answer: Exclude<EndProtection, { notChecked: ProtectionGap }> } | null = null
-  for (const { any, none } of states) {
+export function guardedEnd(states: readonly State[], conductor: string, end: End): Answer<EndAnswer> {
+  let best: { solved: Solved; answer: Told } | null = null
+  for (const state of states) {
+    const { any } = state
     const e = any.p.branchIndex.get(conductor)
     if (e === undefined) continue
     const answer = any.protection.end(e, end)
-    if ('notChecked' in answer) return gapOf(any, answer.notChecked)
-    if (any !== none) {
-      const flow = (end === 'from' ? none.protection.intoFrom : none.protection.intoTo)[e]!
-      if (flow !== (answer.flow === 'unlimited' ? Number.POSITIVE_INFINITY : answer.flow))
-        return {
-          notChecked: 'missing-figure',
-          parts: partsOf(any, [...any.border.unknownDevices]),
-          conductors: [],
-        }
-    }
+    const unknown = unknownAt(state, e, end)
+    if (unknown) return unknown
+    if ('notChecked' in answer) return gapOf(any.border, answer.notChecked)
     if (best === null || above(answer.flow, best.answer.flow)) best = { solved: any, answer }
   }
   if (best === null) return { notChecked: 'not-in-network', parts: [], conductors: [] }
   return { value: endAnswer(best.solved, best.answer) }
 }
 
+/** Does what can come hang on a device of unknown size? Then it is known only to be no less than without it. */
+function unknownAt({ any, none }: State, e: number, end: End): NotChecked | null {
+  if (any === none) return null
+  const flow = (s: Solved): number => (end === 'from' ? s.protection.intoFrom : s.protection.intoTo)[e]!
+  const [most, least] = [flow(any), flow(none)]
+  return most === least || (Number.isNaN(most) && Number.isNaN(least)) ? null : missingFigure(any.border)
+}
+
+/** Devices whose fault current is not known, or any whose size is not. */
+export function missingFigure(border: Border): NotChecked {
+  const unknown = [...border.unknownDevices]
+  const feeding = unknown.filter((id) => border.devices.get(id)?.device.sustainedFaultA === null)
+  const parts = partsOf(border, feeding.length > 0 ? feeding : unknown)
+  return { notChecked: 'missing-figure', parts, conductors: [] }
+}
+
 const above = (a: number | 'unlimited', b: number | 'unlimited'): boolean =>
   b !== 'unlimited' && (a === 'unlimited' || a > b)
 
-function endAnswer(s: Solved, answer: Exclude<EndProtection, { notChecked: ProtectionGap }>): EndAnswer {
+function endAnswer(s: Solved, answer: Told): EndAnswer {
   if ('path' in answer)
     return {
       amps: 'unlimited',
@@ -40,10 +51,10 @@ function endAnswer(s: Solved, answer: Exclude<EndProtection, { notChecked: Prote
       way: answer.path.filter((id) => s.border.conductors.has(id)),
       source: partOfDevice(s.border, answer.source) ?? null,
     }
-  return { amps: answer.flow, guards: guardsOf(s, answer.cut), way: [], source: null }
+  return { amps: answer.flow, guards: guardsOf(s.border, answer.cut), way: [], source: null }
 }
 
-export function guardsOf({ border }: Solved, cut: readonly CutMember[]): Guard[] {
+export function guardsOf(border: Border, cut: readonly CutMember[]): Guard[] {
   return cut.flatMap((member): Guard[] => {
     const branch = border.branches.get(member.id)
     if (member.kind === 'fuse' && branch)
@@ -53,19 +64,19 @@ export function guardsOf({ border }: Solved, cut: readonly CutMember[]): Guard[]
   })
 }
 
-export function gapOf(s: Solved, gap: ProtectionGap): NotChecked {
+export function gapOf(border: Border, gap: ProtectionGap): NotChecked {
   switch (gap.code) {
     case 'source-cycle':
-      return { notChecked: gap.code, parts: partsOf(s, gap.devices), conductors: [] }
+      return { notChecked: gap.code, parts: partsOf(border, gap.devices), conductors: [] }
     case 'missing-rating':
-      return { notChecked: gap.code, parts: partsOf(s, gap.fuses), conductors: [] }
+      return { notChecked: gap.code, parts: partsOf(border, gap.fuses), conductors: [] }
     case 'not-a-conductor':
       return { notChecked: 'not-in-network', parts: [], conductors: [] }
   }
 }
 
 /** Parts of devices or part branches, each once. */
-function partsOf({ border }: Solved, ids: readonly string[]): string[] {
+function partsOf(border: Border, ids: readonly string[]): PartId[] {
   return [
     ...new Set(ids.flatMap((id) => border.devices.get(id)?.part ?? border.branches.get(id)?.part ?? [])),
   ]

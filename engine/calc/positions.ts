@@ -1,35 +1,62 @@
 import { blocksOf } from '../math/blocks'
 import type { Border, OpenContacts } from './network'
-import { prepare } from './prepare'
+import type { Prepared } from './prepare'
 
-/** Beyond this many combinations, contacts are moved one at a time from the drawn state. */
-const MOST = 32
+/** Combinations of changeovers, and of the contacts in one meshed part, that are tried; beyond them one at a time. */
+const MOST_THROWS = 16
+const MOST_IN_MESH = 5
 
-/**
- * The positions of contacts that can make a difference: each throw of a changeover, and make contacts that lie in
- * a meshed part, where opening one moves current to the others. In a tree every contact closed is the worst case.
- * `all` is the border with every contact closed. Each answer is the set of open contacts.
- */
-export function positionsOf(all: Border): { open: readonly OpenContacts[]; complete: boolean } {
-  const axes = [...throwsOf(all), ...meshedContacts(all).map((id) => [[], [id]])]
-  const total = axes.reduce((n, axis) => n * axis.length, 1)
-  if (total <= MOST) {
-    const sets = axes.reduce<string[][]>(
-      (found, axis) => found.flatMap((open) => axis.map((more) => [...open, ...more])),
-      [[]],
-    )
-    return { open: sets.map((ids) => new Set(ids)), complete: true }
-  }
-  const first = axes.map((axis) => axis[0]!)
-  const sets = [first.flat()]
-  axes.forEach((axis, i) => {
-    for (const other of axis.slice(1)) sets.push(first.flatMap((ids, j) => (i === j ? other : ids)))
-  })
-  return { open: sets.map((ids) => new Set(ids)), complete: false }
+export interface Positions {
+  /** Contacts to open, one set a position. The first has every make contact closed. */
+  readonly open: readonly OpenContacts[]
+  /** Contacts of which not every combination is tried; empty as a rule. */
+  readonly untried: ReadonlySet<string>
 }
 
-/** For each changeover, the contacts to open for each of its positions. */
-function throwsOf(all: Border): string[][][] {
+/**
+ * The positions of contacts that can make a difference: each throw of a changeover, and in each meshed part the
+ * contacts whose opening moves current to the others. In a tree every contact closed is the worst case, and meshed
+ * parts are tried one by one with all others closed, which lets the most through to them.
+ * `all` is the border with every contact closed, `lay` gives the network with some open.
+ */
+export function positionsOf(all: Border, lay: (open: OpenContacts) => Prepared): Positions {
+  const throws = throwsOf(all)
+  const untried = new Set<string>()
+  const open: OpenContacts[] = []
+  for (const thrown of throwsTried(throws, untried)) {
+    const start = new Set(thrown)
+    open.push(start)
+    for (const contacts of meshedContacts(all, lay(start))) {
+      if (contacts.length > MOST_IN_MESH) for (const id of contacts) untried.add(id)
+      for (const ids of contacts.length > MOST_IN_MESH ? contacts.map((id) => [id]) : subsets(contacts))
+        open.push(new Set([...thrown, ...ids]))
+    }
+  }
+  return { open, untried }
+}
+
+/** For each changeover and each of its positions, the contacts that are open then. */
+type Throws = readonly (readonly (readonly string[])[])[]
+
+function throwsTried(throws: Throws, untried: Set<string>): (readonly string[])[] {
+  const total = throws.reduce((n, positions) => n * positions.length, 1)
+  if (total <= MOST_THROWS)
+    return throws.reduce<(readonly string[])[]>(
+      (sets, positions) => sets.flatMap((ids) => positions.map((more) => [...ids, ...more])),
+      [[]],
+    )
+  for (const id of throws.flat(2)) untried.add(id)
+  const first = throws.map((positions) => positions[0]!)
+  return [
+    first.flat(),
+    ...throws.flatMap((positions, i) =>
+      positions.slice(1).map((other) => first.flatMap((ids, j) => (i === j ? other : ids))),
+    ),
+  ]
+}
+
+/** A position that leads nowhere lets nothing through that another does not, and is left out. */
+function throwsOf(all: Border): Throws {
   const throws = new Map<string, Map<string, string[]>>()
   for (const [id, { part, branch }] of all.branches) {
     if (!branch.changeover) continue
@@ -38,18 +65,41 @@ function throwsOf(all: Border): string[][][] {
     throws.set(key, positions)
     positions.set(branch.changeover.position, [...(positions.get(branch.changeover.position) ?? []), id])
   }
-  return [...throws.values()].map((positions) =>
-    [...positions.keys()].map((closed) =>
-      [...positions].flatMap(([position, ids]) => (position === closed ? [] : ids)),
-    ),
-  )
+  if (throws.size === 0) return []
+  const joins = joinsAt(all)
+  const ends = new Map(all.form.branches.map((b) => [b.id, [b.from, b.to]]))
+  const leads = (id: string): boolean => ends.get(id)!.every((node) => joins.get(node)! > 1)
+  return [...throws.values()].flatMap((positions) => {
+    const leading = [...positions].filter(([, ids]) => ids.some(leads))
+    const tried = leading.length > 0 ? leading : [...positions].slice(0, 1)
+    return [
+      tried.map(([closed]) => [...positions].flatMap(([position, ids]) => (position === closed ? [] : ids))),
+    ]
+  })
 }
 
-function meshedContacts(all: Border): string[] {
-  const p = prepare(all.form)
+/** Ends of branches and terminals of devices at each node. */
+function joinsAt({ form }: Border): Map<string, number> {
+  const count = new Map<string, number>()
+  const add = (node: string): unknown => count.set(node, (count.get(node) ?? 0) + 1)
+  for (const b of form.branches) [b.from, b.to].forEach(add)
+  for (const d of form.devices) [d.positive, d.negative].forEach(add)
+  return count
+}
+
+/** Contacts that are closed and lie in a meshed part, by part. */
+function meshedContacts(all: Border, p: Prepared): string[][] {
   const { of } = blocksOf(p.graph)
-  return all.form.branches.flatMap((b, e) => {
-    const ref = all.branches.get(b.id)
-    return of[e]! >= 0 && ref?.branch.kind === 'contact' && !ref.branch.changeover ? [b.id] : []
+  const contacts = new Map<number, string[]>()
+  p.form.branches.forEach((b, e) => {
+    const branch = all.branches.get(b.id)?.branch
+    if (of[e]! < 0 || branch?.kind !== 'contact' || branch.changeover) return
+    contacts.set(of[e]!, [...(contacts.get(of[e]!) ?? []), b.id])
   })
+  return [...contacts.values()]
+}
+
+/** Every choice of at least one. */
+function subsets(ids: readonly string[]): string[][] {
+  return Array.from({ length: 2 ** ids.length - 1 }, (_, n) => ids.filter((_, i) => ((n + 1) >> i) % 2 === 1))
 }

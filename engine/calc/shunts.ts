@@ -1,64 +1,98 @@
 import { kindOf } from '../kinds/all'
 import type { Design, PartId } from '../model/design'
+import { partById } from '../model/lookup'
 import { complete } from '../model/values'
 import type { Answer, MeterShare, NotChecked, ReadingError, ShuntAnswer } from './answers'
 import { type MeterRole, meter } from './meters'
 import { deviceCurrents, type ReadingError as Misreading, readingErrors } from './reading'
-import { assumedIn, type Solved } from './solved'
+import { leaningOn, type Solved, type State, untriedAt } from './solved'
 
-/** Truth of every shunt, with every contact closed (of a changeover, its first position). */
-export function shuntsOf(design: Design, s: Solved): Map<PartId, ShuntAnswer> {
+/** Truth of every shunt, at its worst over all positions of the contacts. */
+export function shuntsOf(design: Design, states: readonly State[]): Map<PartId, ShuntAnswer> {
   const answers = new Map<PartId, ShuntAnswer>()
-  const shunts = s.border.form.branches.filter((b) => b.kind === 'shunt')
-  if (shunts.length === 0) return answers
-  const currents = deviceCurrents(s.p)
-  for (const branch of shunts) {
-    const ref = s.border.branches.get(branch.id)
-    if (!ref) continue
-    const role = roleOf(design, ref.part)
-    const e = s.p.branchIndex.get(branch.id)!
-    const m = meter(s.p, s.envelope.coefficients, { shunt: e, role })
-    const gap = gapOf(s, e)
-    const errors = readingErrors(currents, m)
-    answers.set(ref.part, {
-      part: ref.part,
-      role,
-      reversed: m.reversed,
-      betweenBatteries: m.betweenBatteries,
-      shares: m.shares.flatMap((share): MeterShare[] => {
-        const device = s.border.devices.get(s.border.form.devices[share.device]!.id)
-        if (!device || share.expected === undefined) return []
-        const { from, to } = share.range ?? { from: 0, to: 0 }
-        return [
-          {
-            part: device.part,
-            device: device.device.key,
-            role: device.role,
-            from,
-            to,
-            expected: share.expected,
-          },
-        ]
-      }),
-      over: gap ?? readingError(s, errors.over),
-      under: gap ?? readingError(s, errors.under),
-    })
-  }
+  for (const state of states)
+    for (const answer of inState(design, state)) {
+      const before = answers.get(answer.part)
+      answers.set(answer.part, before ? worseOf(before, answer) : answer)
+    }
   return answers
 }
 
+function inState(design: Design, state: State): ShuntAnswer[] {
+  const s = state.any
+  const shunts = s.border.form.branches.filter((b) => b.kind === 'shunt')
+  if (shunts.length === 0) return []
+  const currents = deviceCurrents(s.p)
+  return shunts.flatMap((branch): ShuntAnswer[] => {
+    const ref = s.border.branches.get(branch.id)
+    if (!ref) return []
+    const role = roleOf(design, ref.part)
+    const e = s.p.branchIndex.get(branch.id)!
+    const m = meter(s.p, s.envelope.coefficients, { shunt: e, role })
+    const leaning = leaningOn(s, s.envelope.block[e]!)
+    const gap = leaning ?? untriedAt(state, s.envelope.block[e]!) ?? unknownIn(s)
+    const errors = readingErrors(currents, m)
+    const shares = m.shares.flatMap((share): MeterShare[] => {
+      const device = s.border.devices.get(s.border.form.devices[share.device]!.id)
+      if (!device || share.expected === undefined || !share.range) return []
+      if (!kindOf(partById(design, device.part)?.kind ?? '')) return []
+      const { part } = device
+      return [
+        { part, device: device.device.key, role: device.role, ...share.range, expected: share.expected },
+      ]
+    })
+    return [
+      {
+        part: ref.part,
+        role,
+        reversed: m.reversed,
+        betweenBatteries: m.betweenBatteries,
+        shares,
+        leaning,
+        over: gap ?? readingError(s, errors.over),
+        under: gap ?? readingError(s, errors.under),
+      },
+    ]
+  })
+}
+
+/** Of two positions, for each device the share that is further from what it should be, and the greater errors. */
+function worseOf(a: ShuntAnswer, b: ShuntAnswer): ShuntAnswer {
+  const keyOf = (s: MeterShare): string => `${s.part}/${s.device}`
+  const shares = new Map(a.shares.map((s) => [keyOf(s), s]))
+  for (const s of b.shares) {
+    const before = shares.get(keyOf(s))
+    if (!before || outBy(s) > outBy(before)) shares.set(keyOf(s), s)
+  }
+  return {
+    part: a.part,
+    role: a.role,
+    reversed: a.reversed || b.reversed,
+    betweenBatteries: Math.max(a.betweenBatteries, b.betweenBatteries),
+    shares: [...shares.values()],
+    leaning: a.leaning ?? b.leaning,
+    over: greater(a.over, b.over),
+    under: greater(a.under, b.under),
+  }
+}
+
+const outBy = (s: MeterShare): number => Math.max(Math.abs(s.from - s.expected), Math.abs(s.to - s.expected))
+
+function greater(a: Answer<ReadingError>, b: Answer<ReadingError>): Answer<ReadingError> {
+  if (!('value' in a)) return a
+  if (!('value' in b) || b.value.amps === 'unlimited') return b
+  return a.value.amps === 'unlimited' || a.value.amps >= b.value.amps ? a : b
+}
+
 function roleOf(design: Design, id: PartId): MeterRole {
-  const part = design.parts.find((p) => p.id === id)
+  const part = partById(design, id)
   const kind = part && kindOf(part.kind)
   return kind && complete(kind.fields, part.values).role === 'load' ? 'load' : 'battery'
 }
 
-/** Shares hang on resistances where the shunt lies in a mesh, and errors on what every device may draw. */
-function gapOf(s: Solved, e: number): NotChecked | null {
-  const block = s.envelope.block[e]!
-  const conductors = block >= 0 ? assumedIn(s, block) : []
-  if (conductors.length > 0) return { notChecked: 'missing-run', parts: [], conductors }
-  const parts = [...s.border.unknownDevices].flatMap((id) => s.border.devices.get(id)?.part ?? [])
+/** How far a reading can be out hangs on what every device may draw. */
+function unknownIn({ border }: Solved): NotChecked | null {
+  const parts = [...border.unknownDevices].flatMap((id) => border.devices.get(id)?.part ?? [])
   return parts.length > 0
     ? { notChecked: 'missing-figure', parts: [...new Set(parts)], conductors: [] }
     : null

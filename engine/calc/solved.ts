@@ -1,11 +1,11 @@
 import type { ConductorId, PartId } from '../model/design'
-import type { WitnessLine } from './answers'
+import type { NotChecked, WitnessLine } from './answers'
 import { type EnvelopeResult, envelopes } from './envelope'
 import type { Border } from './network'
-import { type Prepared, prepare } from './prepare'
+import type { Prepared } from './prepare'
 import { type ProtectionResult, protection } from './protection'
 import { type ReturnsResult, returns } from './returns'
-import type { Witness } from './witness'
+import type { DeviceCurrent } from './witness'
 
 /** One network of the design solved: one position of its contacts, and one way to take unknown devices. */
 export interface Solved {
@@ -20,31 +20,54 @@ export interface Solved {
 export interface State {
   readonly any: Solved
   readonly none: Solved
+  /** Contacts of which not every combination is tried. */
+  readonly untried: ReadonlySet<string>
 }
 
-export function solved(border: Border): Solved {
-  const p = prepare(border.form)
-  const guarded = protection(p)
-  return { border, p, envelope: envelopes(p), protection: guarded, returns: returns(p) }
+export function solved(border: Border, p: Prepared): Solved {
+  return { border, p, envelope: envelopes(p), protection: protection(p), returns: returns(p) }
 }
 
 /** Part of a device or part branch by its network id; undefined for what stands in no part. */
 export const partOfDevice = (border: Border, id: string): PartId | undefined => border.devices.get(id)?.part
 
-export function witnessLines(border: Border, witness: Witness): WitnessLine[] {
-  return witness.devices.flatMap(({ device, current }) => {
+export function witnessLines(border: Border, devices: readonly DeviceCurrent[]): WitnessLine[] {
+  return devices.flatMap(({ device, current }) => {
     const ref = border.devices.get(device)
     return ref ? [{ part: ref.part, device: ref.device.key, amps: current }] : []
   })
 }
 
-/** Conductors whose resistance stands in, in one meshed block. */
-export function assumedIn({ border, p, envelope }: Solved, block: number): ConductorId[] {
-  if (border.assumed.size === 0) return []
-  return [...border.assumed].filter((id) => {
+/**
+ * Stand-in resistances in one meshed part: how current divides there hangs on conductors without size or length,
+ * or on parts without a rating. Null where there are none, and outside meshed parts, where nothing hangs on them.
+ */
+export function leaningOn({ border, p, envelope }: Solved, block: number): NotChecked | null {
+  if (block < 0 || border.assumed.size + border.unrated.size === 0) return null
+  const here = (id: string): boolean => {
     const e = p.branchIndex.get(id)
     return e !== undefined && envelope.block[e] === block
+  }
+  const conductors: ConductorId[] = [...border.assumed].filter(here)
+  if (conductors.length > 0) return { notChecked: 'missing-run', parts: [], conductors }
+  const parts = [...border.unrated].filter(here).flatMap((id) => border.branches.get(id)?.part ?? [])
+  return parts.length > 0
+    ? { notChecked: 'missing-figure', parts: [...new Set(parts)], conductors: [] }
+    : null
+}
+
+/** Is it one of the contacts whose combinations were too many to try, or in a meshed part with such? */
+export function untriedAt({ any, untried }: State, block: number): NotChecked | null {
+  if (untried.size === 0) return null
+  const bearing = [...untried].filter((id) => {
+    const e = any.p.branchIndex.get(id)
+    const changeover = any.border.branches.get(id)?.branch.changeover !== undefined
+    return changeover || (block >= 0 && e !== undefined && any.envelope.block[e] === block)
   })
+  const parts = bearing.flatMap((id) => any.border.branches.get(id)?.part ?? [])
+  return parts.length > 0
+    ? { notChecked: 'too-many-positions', parts: [...new Set(parts)], conductors: [] }
+    : null
 }
 
 /** Parts with an unknown device that has a say in a branch. */

@@ -1,12 +1,12 @@
 import type { Answer, NotChecked, WorstCase } from './answers'
-import { assumedIn, type State, unknownParts, witnessLines } from './solved'
+import { leaningOn, type State, unknownParts, untriedAt, witnessLines } from './solved'
 
 /** A difference below this is rounding. */
 const CLOSE = 1e-9
 
 /** Greatest current of a branch in one direction over all positions of the contacts, A ≥ 0. */
 export function worstOf(states: readonly State[], branch: string, side: 'min' | 'max'): Answer<WorstCase> {
-  let best: { state: State; amps: number } | null = null
+  let best: { state: State; e: number; amps: number } | null = null
   for (const state of states) {
     const { any, none } = state
     const e = any.p.branchIndex.get(branch)
@@ -15,24 +15,29 @@ export function worstOf(states: readonly State[], branch: string, side: 'min' | 
     const without = side === 'max' ? none.envelope.max[e]! : -none.envelope.min[e]!
     const gap = gapOf(state, e, amps, without)
     if (gap) return gap
-    if (best === null || amps > best.amps) best = { state, amps: Math.abs(amps) }
+    if (best === null || amps > best.amps) best = { state, e, amps: Math.abs(amps) }
   }
   if (best === null) return { notChecked: 'not-in-network', parts: [], conductors: [] }
-  const { border, p, envelope } = best.state.any
-  const witness = envelope.witness(p.branchIndex.get(branch)!, side)
+  const { border, envelope } = best.state.any
+  const witness = envelope.witness(best.e, side)
+  const endless = witnessLines(border, witness.ray)
   return {
     value: {
       amps: Number.isFinite(best.amps) ? best.amps : 'unlimited',
-      witness: witnessLines(border, witness),
+      witness: witnessLines(border, witness.devices),
+      unlimitedBy: [...new Set(endless.map((line) => line.part))],
+      shared: envelope.block[best.e]! >= 0 && best.amps > 0,
     },
   }
 }
 
-function gapOf({ any }: State, e: number, amps: number, without: number): NotChecked | null {
-  if (Number.isNaN(amps)) return { notChecked: 'resistance-out-of-range', parts: [], conductors: [] }
+function gapOf(state: State, e: number, amps: number, without: number): NotChecked | null {
+  const { any } = state
+  if (Number.isNaN(amps))
+    return { notChecked: any.envelope.noAnswer.get(e) ?? 'no-convergence', parts: [], conductors: [] }
   const block = any.envelope.block[e]!
-  const conductors = block >= 0 ? assumedIn(any, block) : []
-  if (conductors.length > 0) return { notChecked: 'missing-run', parts: [], conductors }
+  const gap = leaningOn(any, block) ?? untriedAt(state, block)
+  if (gap) return gap
   if (amps === without || Math.abs(amps - without) <= CLOSE) return null
   return { notChecked: 'missing-figure', parts: unknownParts(any, e), conductors: [] }
 }
