@@ -19,6 +19,7 @@ import { setToSheet } from '../store/sheetpoint'
 import { clearSelection, select, useView } from '../store/view'
 import { noteAdding } from './adding'
 import { selectAmong } from './among'
+import { useBusy } from './busy'
 import { ConductorLayer } from './ConductorLayer'
 import { useDragging } from './dragging'
 import { EmptySheet } from './EmptySheet'
@@ -41,6 +42,7 @@ function Sheet() {
   const flow = useReactFlow<PartNodeType>()
   const box = useRef<HTMLDivElement>(null)
   useLookAt()
+  const busy = useBusy()
   const empty = useOpen((s) => s.hold !== 'loading' && s.design.parts.length === 0)
 
   useEffect(
@@ -74,6 +76,7 @@ function Sheet() {
         ref={box}
         className="sheet"
         data-canvas
+        aria-busy={busy}
         onPointerDownCapture={noteAdding}
         onPointerMove={(e) => {
           const { x, y } = flow.screenToFlowPosition({ x: e.clientX, y: e.clientY })

@@ -30,8 +30,14 @@ export class Table {
     await this.dropFile('small-van.json', text)
     await expect(this.page.locator('h1')).toContainText('Small van')
     await expect(this.part('G1')).toBeVisible()
+    await this.settled()
     // The sheet glides to the whole drawing.
     await this.page.waitForTimeout(400)
+  }
+
+  /** Answers and layout are those of the newest edit. */
+  async settled(): Promise<void> {
+    await expect(this.page.locator('.sheet')).toHaveAttribute('aria-busy', 'false')
   }
 
   get checks(): Locator {
@@ -73,6 +79,7 @@ export class Table {
   }
 
   async join(a: readonly [string, string], b: readonly [string, string]): Promise<void> {
+    await this.settled()
     await this.drag(await this.middle(this.terminal(...a)), await this.middle(this.terminal(...b)))
   }
 
@@ -84,6 +91,7 @@ export class Table {
 
   /** A conductor is picked on the longest straight stretch of its line. */
   async pickRun(number: string): Promise<void> {
+    await this.settled()
     const at = await this.run(number)
       .locator('.catch')
       .evaluate((path) => {
