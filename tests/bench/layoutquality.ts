@@ -50,22 +50,25 @@ export function layoutQuality(
   labels: readonly DrawnLabel[] = [],
 ): LayoutQuality {
   const segments = ways.flatMap(segmentsOf)
+  const stubs = new Map<string, number>()
+  for (const p of ways.flatMap((w) => [w.from, w.to])) stubs.set(portKey(p), (stubs.get(portKey(p)) ?? 0) + 1)
+  const isShared = (a: Segment, b: Segment): boolean => isSharedStub(a, b, stubs)
   let [overlaps, tooNear, touches, crossings] = [0, 0, 0, 0]
   segments.forEach((a, i) => {
     for (const b of segments.slice(i + 1)) {
       if (a.way === b.way) continue
       if (a.isLevel === b.isLevel) {
         const [common, gap] = beside(a, b)
-        if (common > EPS && gap < EPS && !isSharedStub(a, b)) overlaps++
+        if (common > EPS && gap < EPS && !isShared(a, b)) overlaps++
         else if (common > EPS && gap > EPS && gap < LEAST - EPS) tooNear++
-        else if (Math.abs(common) <= EPS && gap < EPS && !isSharedStub(a, b)) touches++
+        else if (Math.abs(common) <= EPS && gap < EPS && !isShared(a, b)) touches++
       } else {
         const [level, upright] = a.isLevel ? [a, b] : [b, a]
         const meets = isIn(upright.x1, level.x1, level.x2, EPS) && isIn(level.y1, upright.y1, upright.y2, EPS)
         const crosses =
           isIn(upright.x1, level.x1, level.x2, -EPS) && isIn(level.y1, upright.y1, upright.y2, -EPS)
         if (crosses) crossings++
-        else if (meets && !isSharedStub(a, b)) touches++
+        else if (meets && !isShared(a, b)) touches++
       }
     }
   })
@@ -105,17 +108,22 @@ function beside(a: Segment, b: Segment): [common: number, gap: number] {
 
 const isIn = (v: number, a: number, b: number, slack: number): boolean => v > a - slack && v < b + slack
 
+const portKey = (p: RoutePort): string => `${p.x} ${p.y} ${p.side}`
+
+/** A stub serves three conductors; each further 2.5 mm of it two more. */
+const stubLength = (conductors: number): number => 2.5 + 2.5 * Math.max(0, Math.ceil((conductors - 3) / 2))
+
 /** Do the two meet only on the stub that leads straight out of a terminal that both end at? */
-function isSharedStub(a: Segment, b: Segment): boolean {
-  const x1 = Math.max(a.x1, b.x1)
-  const x2 = Math.min(a.x2, b.x2)
-  const y1 = Math.max(a.y1, b.y1)
-  const y2 = Math.min(a.y2, b.y2)
+function isSharedStub(a: Segment, b: Segment, conductors: ReadonlyMap<string, number>): boolean {
+  const [x1, x2] = [Math.max(a.x1, b.x1), Math.min(a.x2, b.x2)]
+  const [y1, y2] = [Math.max(a.y1, b.y1), Math.min(a.y2, b.y2)]
   return [a.way.from, a.way.to].some((p) =>
     [b.way.from, b.way.to].some((q) => {
-      if (p.x !== q.x || p.y !== q.y || p.side !== q.side) return false
-      const level = p.side === 'left' || p.side === 'right'
-      return level ? y1 === p.y && y2 === p.y : x1 === p.x && x2 === p.x
+      if (portKey(p) !== portKey(q)) return false
+      const reach = Math.max(Math.abs(x1 - p.x), Math.abs(x2 - p.x), Math.abs(y1 - p.y), Math.abs(y2 - p.y))
+      const isLevel = p.side === 'left' || p.side === 'right'
+      const isInLine = isLevel ? y1 === p.y && y2 === p.y : x1 === p.x && x2 === p.x
+      return isInLine && reach <= stubLength(conductors.get(portKey(p))!) + EPS
     }),
   )
 }

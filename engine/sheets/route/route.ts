@@ -39,5 +39,5 @@ function polish(sheet: Sheet): void {
     untangle(sheet)
     bargain(sheet)
   }
-  spread(sheet, loose > 150 ? 2 : 4)
+  spread(sheet, loose > 150 ? 2 : 8)
 }

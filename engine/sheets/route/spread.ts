@@ -2,8 +2,8 @@ import { type Lattice, LEVEL, STUB, stride, UPRIGHT, WALL } from './lattice'
 import { isFree, type Line, place, type Sheet, stretchCost, takeOff } from './sheet'
 import type { Terminal } from './terminal'
 
-/** Cost of a stretch by its distance in nodes from what runs beside it; from 5 mm on none. */
-const CROWDED = [80, 40, 12, 4, 0] as const
+/** Cost of a stretch by its distance in nodes from what runs beside it; from 7.5 mm on none. */
+const CROWDED = [80, 40, 16, 8, 4, 2, 0] as const
 const FAR = CROWDED.length - 1
 const MOST = 40
 
@@ -15,9 +15,11 @@ const MOST = 40
 export function spread(s: Sheet, rounds: number): void {
   for (let round = 0; round < rounds; round++) {
     let changes = 0
-    s.lines.forEach((line, i) => {
+    for (let k = 0; k < s.lines.length; k++) {
+      const i = round % 2 === 0 ? k : s.lines.length - 1 - k
+      const line = s.lines[i]!
       if (line.isLoose && line.corners.length > 1) changes += spreadLine(s, line, i)
-    })
+    }
     if (changes === 0) return
   }
 }
@@ -53,7 +55,7 @@ function bestShift(s: Sheet, line: Line, path: readonly number[], k: number): nu
   const along = stride(l, path[k]!, path[k + 1]!)
   const aside = Math.abs(along) === 1 ? l.cols : 1
   // Only the shifted stretch and its two neighbours change.
-  const part = (p: readonly number[]): number[] => withoutRepeats(p.slice(k - 1, k + 3))
+  const part = (p: readonly number[]): number[] => p.slice(k - 1, k + 3)
   const worth = (p: readonly number[]): number =>
     stretchCost(l, part(p)) + crowding(l, p[k]!, p[k + 1]!, along, aside)
   let best: { path: number[]; cost: number } | null = null
@@ -62,7 +64,7 @@ function bestShift(s: Sheet, line: Line, path: readonly number[], k: number): nu
     for (let n = 1; n <= MOST; n++) {
       const by = sign * n * aside
       const moved = path.map((node, j) => (j === k || j === k + 1 ? node + by : node))
-      if (!keepsShape(l, line, path, moved, k) || !isFree(l, part(moved))) break
+      if (!keepsShape(l, line, path, moved, k) || !isFree(l, withoutRepeats(part(moved)))) break
       const cost = worth(moved)
       if (cost < (best?.cost ?? now)) best = { path: moved, cost }
     }
