@@ -43,6 +43,15 @@ export const breakingFields = (f: { voltageV: Volts | null; breakingKA: number |
     },
   ),
   fullDuty: flag('Rated for continuous duty', 'May carry its full rating for ever, not four fifths of it.'),
+  clearsTimes: number(
+    'Surely clears at',
+    '×',
+    'One point of its curve from the data sheet: a multiple of its rating. Needed where no limits of its class are published.',
+    { min: 1, group: 'Curve' },
+  ),
+  clearsS: number('Within', 's', 'Longest time in which it clears that current, from the data sheet.', {
+    group: 'Curve',
+  }),
 })
 
 const W = 15

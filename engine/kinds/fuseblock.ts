@@ -5,7 +5,7 @@ import { breakingFields } from './fuse'
 import { blockSymbol } from './wayrows'
 import { blockModel, blockTerminals, waysField } from './ways'
 
-const layout = { feeds: 1, feedStud: 'M5', wayStud: 'M4', bolted: false }
+const layout = { feeds: 1, feedStud: 'M6', wayStud: 'M4', bolted: false }
 
 export const fuseBlock = defineKind({
   key: 'fuse-block',

@@ -30,6 +30,11 @@ const fields = {
     required: true,
     group: 'Module',
   }),
+  stringFuseA: number(
+    'String fuse',
+    'A',
+    'Rating of the fuse in each string, where strings have one. Empty: none is fitted.',
+  ),
   arrayIscA: result('Array short-circuit current', 'A', 'Short-circuit current of all strings.'),
   arrayMaxA: result('Greatest current', 'A', 'The same times 1.25, for sun stronger than the standard one.'),
   arrayVocV: result('String open-circuit voltage', 'V', 'At 25 °C; more when cold.'),

@@ -46,6 +46,13 @@ export const batteryFields = (chemistry: Chemistry) => ({
     'Typical direct-current resistance of the charged battery. A "not more than" figure gives too low a fault current.',
     { group: 'Fault' },
   ),
+  internalIs: choice(
+    'That figure is',
+    'A maker\'s "not more than" says nothing on the greatest fault current; then type the short-circuit current too.',
+    { typical: 'Typical, or measured', limit: 'Not more than' },
+    'typical',
+    { group: 'Fault' },
+  ),
   shortCircuitKA: number(
     'Short-circuit current',
     'kA',
@@ -71,16 +78,15 @@ export const batteryName = (v: Pick<BatteryValues, 'chemistry'>): string => CHEM
 
 /**
  * A limit that is not stated is no limit. Whatever its limits, a battery feeds a fault without end. Where the
- * short-circuit current is stated and the resistance is not, the one gives the other.
+ * short-circuit current is stated and the resistance is not, or only as a limit, the one gives the other.
  */
 export function batteryDevice(v: BatteryValues): PartDevice {
   const emfV = restVoltage(v)
-  const ohms =
-    v.internalMOhm !== null && v.internalMOhm > 0
-      ? v.internalMOhm / 1000
-      : v.shortCircuitKA !== null && v.shortCircuitKA > 0
-        ? emfV / (v.shortCircuitKA * 1000)
-        : undefined
+  const stated = v.internalMOhm !== null && v.internalMOhm > 0 ? v.internalMOhm / 1000 : undefined
+  const limit = v.internalIs === 'limit'
+  const fromShort =
+    v.shortCircuitKA !== null && v.shortCircuitKA > 0 ? emfV / (v.shortCircuitKA * 1000) : undefined
+  const ohms = limit ? (fromShort ?? stated) : (stated ?? fromShort)
   return {
     key: 'cells',
     positive: '+',
@@ -90,6 +96,7 @@ export function batteryDevice(v: BatteryValues): PartDevice {
     sustainedFaultA: 'unlimited',
     emfV,
     ...(ohms === undefined ? {} : { internalOhms: ohms }),
+    ...(limit && fromShort === undefined && stated !== undefined ? { internalIsLimit: true } : {}),
     role: 'battery',
   }
 }

@@ -55,6 +55,8 @@ export interface PartDevice {
   readonly sustainedFaultA: MaybeUnlimited | null
   readonly emfV?: Volts
   readonly internalOhms?: Ohms
+  /** `internalOhms` is a maker's "not more than": good for the least fault current, never for the greatest. */
+  readonly internalIsLimit?: boolean
   readonly role: DeviceRole
   readonly name?: string
   /** Load at full use: constant power drawn, W, or a resistance, Ω. Absent: a constant current of `minA`. */
