@@ -11,9 +11,13 @@ export function Card() {
   const parts = useView((s) => s.parts)
   const conductors = useView((s) => s.conductors)
   const design = useOpen((s) => s.design)
-  const onePart = parts.size === 1 && conductors.size === 0 ? partById(design, [...parts][0]!) : undefined
+  // A finding speaks of one conductor and the parts it starts from: its card is that of the conductor.
+  const finding = useView((s) => s.finding !== null)
   const oneRun =
-    conductors.size === 1 && parts.size === 0 ? conductorById(design, [...conductors][0]!) : undefined
+    conductors.size === 1 && (parts.size === 0 || finding)
+      ? conductorById(design, [...conductors][0]!)
+      : undefined
+  const onePart = parts.size === 1 && conductors.size === 0 ? partById(design, [...parts][0]!) : undefined
   const many = parts.size + conductors.size > 1
   return (
     <section className="card" aria-label="Card">

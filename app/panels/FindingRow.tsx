@@ -4,6 +4,7 @@ import { conductorById, type Finding, figure, LEVEL_WORDS, partById, sentence, s
 import { doEdit, useOpen } from '../store/open'
 import { say } from '../store/say'
 import { showFinding } from '../store/view'
+import { changesOf } from './changes'
 import { LevelMark } from './LevelMark'
 
 interface Props {
@@ -44,7 +45,7 @@ export const FindingRow = memo(function FindingRow({ finding: f, shown }: Props)
       {shown && (
         <div className="more">
           <p>{words.text}</p>
-          {f.actual && (
+          {f.actual && (f.limit || f.actual.value !== 'unlimited') && (
             <p className="figures">
               <b>{figure(f.actual.value, f.actual.unit)}</b>
               {f.limit && (
@@ -67,6 +68,11 @@ export const FindingRow = memo(function FindingRow({ finding: f, shown }: Props)
           {f.fix && preview && (
             <fieldset className="preview" aria-label="What mending would do">
               <p>{f.fix.title}. One undo step takes it back.</p>
+              <ul className="changes">
+                {changesOf(f.fix.edit, design).map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
               <button type="button" className="main" onClick={mend}>
                 Do it
               </button>

@@ -1,13 +1,17 @@
 import type { ReactNode } from 'react'
-import { conductorById } from '../../engine'
+import { conductorById, partById } from '../../engine'
 import { COMMANDS, type CommandKey } from '../store/commands'
 import { useOpen } from '../store/open'
+import { select } from '../store/view'
 import { RunFields } from './RunFields'
 
 interface Props {
   readonly parts: readonly string[]
   readonly conductors: readonly string[]
 }
+
+/** Names shown of each; the head counts them all. */
+const MOST = 24
 
 const FOR_PARTS: readonly CommandKey[] = [
   'align-left',
@@ -33,6 +37,18 @@ export function ManyCard({ parts, conductors }: Props) {
           {count(conductors.length, 'conductor')}
         </h2>
       </header>
+      <p className="items">
+        {parts.slice(0, MOST).map((id) => (
+          <button key={id} type="button" className="link" onClick={() => select([id])}>
+            {partById(design, id)?.designation}
+          </button>
+        ))}
+        {conductors.slice(0, MOST).map((id) => (
+          <button key={id} type="button" className="link" onClick={() => select([], [id])}>
+            {conductorById(design, id)?.number}
+          </button>
+        ))}
+      </p>
       {parts.length > 1 && (
         <fieldset className="align" aria-label="Line up">
           {FOR_PARTS.map((key) => (

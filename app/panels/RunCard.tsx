@@ -28,8 +28,7 @@ export function RunCard({ conductor }: { conductor: Conductor }) {
         )}
       </header>
       <p className="from-to">
-        <EndButton label="from" end={conductor.from} />
-        <EndButton label="to" end={conductor.to} />
+        <EndButton end={conductor.from} /> → <EndButton end={conductor.to} />
       </p>
       {run && <RunAnswers run={run} />}
       {asOne && <p className="quiet">One line, two conductors: what you set here is set on both.</p>}
@@ -38,13 +37,10 @@ export function RunCard({ conductor }: { conductor: Conductor }) {
   )
 }
 
-function EndButton({ label, end }: { label: string; end: Conductor['from'] }) {
+function EndButton({ end }: { end: Conductor['from'] }) {
   return (
-    <span>
-      {label}{' '}
-      <button type="button" className="link" onClick={() => select([end.part])}>
-        {terminalName(end)}
-      </button>
-    </span>
+    <button type="button" className="link" onClick={() => select([end.part])}>
+      {terminalName(end)}
+    </button>
   )
 }

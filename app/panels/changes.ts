@@ -1,0 +1,70 @@
+import {
+  type ConductorChange,
+  conductorById,
+  type Design,
+  type Edit,
+  kindOf,
+  partById,
+  sizeByKey,
+  type Value,
+} from '../../engine'
+import { RUN_FIELDS } from './runfields'
+
+/** What an edit would change, one line each, so that a person sees it before it is done. */
+export function changesOf(edit: Edit, design: Design): readonly string[] {
+  const part = (id: string) => partById(design, id)?.designation ?? id
+  const run = (id: string) => conductorById(design, id)?.number ?? id
+  switch (edit.do) {
+    case 'all':
+      return edit.edits.flatMap((e) => changesOf(e, design))
+    case 'conductor':
+      return edit.conductors.flatMap((id) =>
+        Object.entries(edit.set).map(([key, value]) => {
+          const before = conductorById(design, id)?.[key as keyof ConductorChange]
+          return `${run(id)}: ${runWord(key)} ${shown(key, before)} → ${shown(key, value)}`
+        }),
+      )
+    case 'value': {
+      const p = partById(design, edit.part)
+      const field = p && kindOf(p.kind)?.fields[edit.field]
+      const name = field?.label.toLowerCase() ?? edit.field
+      if (Array.isArray(edit.value)) return [`${part(edit.part)}: ${name} changed`]
+      return [`${part(edit.part)}: ${name} ${shown('', p?.values[edit.field])} → ${shown('', edit.value)}`]
+    }
+    case 'reconnect':
+      return [
+        `${run(edit.conductor)}: its "${edit.end}" end goes to ${part(edit.to.part)} ${edit.to.terminal}`,
+      ]
+    case 'remove':
+      return [...edit.conductors.map(run), ...edit.parts.map(part)].map((name) => `${name} is taken off`)
+    case 'join':
+      return [
+        `New: ${edit.conductor.number}, ${part(edit.conductor.from.part)} to ${part(edit.conductor.to.part)}`,
+      ]
+    case 'add':
+      return [...edit.parts.map((p) => p.designation), ...edit.conductors.map((c) => c.number)].map(
+        (n) => `New: ${n}`,
+      )
+    case 'part':
+      return Object.entries(edit.set).map(([key, value]) => `${part(edit.part)}: ${key} → ${value}`)
+    case 'mirror':
+    case 'turn':
+      return edit.parts.map((id) => `${part(id)} is ${edit.do === 'turn' ? 'turned' : 'mirrored'}`)
+    case 'move':
+      return edit.to.map((m) => `${part(m.part)} is moved`)
+    case 'rules':
+      return ['The rules of this design change']
+    case 'settings':
+      return Object.entries(edit.set).map(([key, value]) => `Design: ${key} → ${value}`)
+  }
+}
+
+const runWord = (key: string): string =>
+  key in RUN_FIELDS ? RUN_FIELDS[key as keyof typeof RUN_FIELDS].label.toLowerCase() : key
+
+function shown(key: string, value: Value | object | undefined): string {
+  if (value === null || value === undefined || value === '') return 'not set'
+  if (key === 'size') return sizeByKey(String(value))?.name ?? String(value)
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  return typeof value === 'object' ? 'changed' : String(value)
+}
