@@ -26,18 +26,22 @@ export function routeAll(
   const sheet = sheetOf(boxes, requests)
   const kept = keepPrevious(sheet, previous)
   layAll(sheet, layingOrder(sheet))
-  polish(sheet)
+  polish(sheet, kept === 0)
   return resultOf(sheet, kept)
 }
 
-/** Work on what was laid now, the less of it the more lines there are: everything is to be there at once. */
-function polish(sheet: Sheet): void {
+/**
+ * Work on what was laid now, the less of it the more lines there are: everything is to be there at once. Lines that
+ * are kept do not bargain, so beside them there is little to gain.
+ */
+function polish(sheet: Sheet, isFirst: boolean): void {
   const loose = sheet.lines.filter((line) => line.isLoose).length
   if (loose > 600) return
-  improve(sheet, loose > 150 ? 1 : 3)
-  if (loose <= 150) {
+  const isThorough = isFirst && loose <= 150
+  improve(sheet, isThorough ? 3 : 1)
+  if (isThorough) {
     untangle(sheet)
     bargain(sheet)
   }
-  spread(sheet, loose > 150 ? 2 : 8)
+  spread(sheet, isThorough ? 8 : 2)
 }

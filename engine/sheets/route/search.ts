@@ -23,9 +23,13 @@ export interface Way {
   readonly least: number
 }
 
-/** Scratch of a search, made once for a lattice. A state is 2 × node + axis of travel. */
+/** What a search works in. A state is 2 × node + axis of travel. */
 export interface Finder {
   readonly lattice: Lattice
+  readonly scratch: Scratch
+}
+
+interface Scratch {
   /** Three numbers a state, side by side: the round that saw it last, its cost, the state it was reached from. */
   readonly states: Int32Array
   round: number
@@ -39,13 +43,19 @@ interface Queue {
   state: Int32Array
 }
 
+const LAST_ROUND = 1 << 30
+/** Kept from one lattice to the next of the same size, since making it is dear; what is in it never matters. */
+let spare: Scratch | null = null
+
 export function finderOf(lattice: Lattice): Finder {
-  return {
-    lattice,
-    states: new Int32Array(6 * lattice.cols * lattice.rows),
-    round: 0,
-    queue: { heads: new Int32Array(1024), next: new Int32Array(8192), state: new Int32Array(8192) },
-  }
+  const size = 6 * lattice.cols * lattice.rows
+  if (spare?.states.length !== size || spare.round > LAST_ROUND)
+    spare = {
+      states: new Int32Array(size),
+      round: 0,
+      queue: { heads: new Int32Array(1024), next: new Int32Array(8192), state: new Int32Array(8192) },
+    }
+  return { lattice, scratch: spare }
 }
 
 /**
@@ -60,10 +70,10 @@ export function search(
   goal: Target,
   { step, over, below = 1 << 30 }: Stepping,
 ): Way | null {
-  const { lattice, states } = f
+  const { lattice, scratch } = f
+  const { states, queue: q } = scratch
   const { cols, bits, toll } = lattice
-  const round = ++f.round
-  const q = f.queue
+  const round = ++scratch.round
   const { c1, c2, r1, r2 } = bounds(lattice, goal.nodes)
   const goalAxis = goal.axis
   /** A goal of several nodes is met from the side or at its end; one of a single node is met in its axis. */
@@ -186,7 +196,7 @@ function trace(f: Finder, state: number): number[] {
   const corners = [state >> 1]
   let axis = state & 1
   let at = state
-  for (let up = f.states[3 * at + 2]!; up >= 0; up = f.states[3 * at + 2]!) {
+  for (let up = f.scratch.states[3 * at + 2]!; up >= 0; up = f.scratch.states[3 * at + 2]!) {
     if ((up & 1) !== axis) {
       corners.push(up >> 1)
       axis = up & 1
