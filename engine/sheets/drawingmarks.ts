@@ -47,14 +47,17 @@ function labelMarks(label: SceneLabel): Mark[] {
   return [...leader, ...marks]
 }
 
-/** A thin line with an arrow head at the conductor. */
+/** A thin line with an arrow head at the conductor; beside it, where the line is too short for one, none. */
 function leaderMarks([[x1, y1], [x2, y2]]: NonNullable<SceneLabel['leader']>): Mark[] {
-  const length = Math.max(1e-6, Math.hypot(x2 - x1, y2 - y1))
+  const length = Math.hypot(x2 - x1, y2 - y1)
+  if (length < 1) return []
   const [ux, uy] = [(x1 - x2) / length, (y1 - y2) / length]
-  const [bx, by] = [x2 + 1.8 * ux, y2 + 1.8 * uy]
+  const head = Math.min(1.8, length / 2)
+  const [bx, by] = [x2 + head * ux, y2 + head * uy]
+  const side = head / 4
   return [
     line([x1, y1, x2, y2], { pen: 'thin' }),
-    outline([x2, y2, bx - 0.45 * uy, by + 0.45 * ux, bx + 0.45 * uy, by - 0.45 * ux], {
+    outline([x2, y2, bx - side * uy, by + side * ux, bx + side * uy, by - side * ux], {
       pen: 'thin',
       fill: 'ink',
     }),

@@ -1,6 +1,7 @@
 import type { Answers } from '../calc/answers'
 import type { Design } from '../model/design'
-import { type Block, blockOf } from './block'
+import type { Millimetres } from '../units'
+import { type Block, blockOf, type Piece } from './block'
 import { extentOf } from './extent'
 import { placeLabels } from './labels/place'
 import type { LabelObstacles, PlacedLabel, Rect, Stretch } from './labels/request'
@@ -17,12 +18,15 @@ export interface RunLabels {
   readonly short: readonly Shown[]
 }
 
-/** A leader that is longer than this is harder to follow than a number is to look up, mm. */
-const LONGEST_LEADER = 40
+/** A leader that is longer than this is harder to follow than words at the part that the conductor leads to, mm. */
+const SHORT_LEADER = 20
+/** Longest leader at all. */
+const LONG_LEADER = 75
 
 /**
- * Words on every conductor of a layout: along its longest level stretch where there is room, else nearby with a
- * leader; where neither is to be had, its number alone. On a sheet they keep to the area `within`.
+ * Words on every conductor of a layout: along its longest level stretch where there is room, or near it with a short
+ * leader; else its number alone, with the words at a part that it leads to; else farther off with a long leader; else
+ * its number alone. On a sheet they keep to the area `within`.
  */
 export function placeRunLabels(
   design: Design,
@@ -33,21 +37,38 @@ export function placeRunLabels(
   const around = obstaclesIn(layout, within)
   const runs = layout.shown.map((shown, i): Run => {
     const drawn = layout.conductors[i]!
-    return { shown, drawn, block: blockFor(design, answers, shown, drawn) }
+    const lines = runLines(design, shown, answers)
+    return { shown, drawn, lines, block: blockFor(lines, drawn) }
   })
-  const full = placed(runs, around)
-  const boxes = [...around.boxes, ...full.labels.map(extentOf)]
-  const numbers = placed(full.rest.map(numbered), { ...around, boxes })
-  return { labels: [...full.labels, ...numbers.labels], short: full.rest.map((r) => r.shown) }
+  const near = placed(runs, around, SHORT_LEADER)
+  const numbers = placed(near.rest.map(numbered), withBoxes(around, near.labels), SHORT_LEADER)
+  const atPart = atParts(near.rest, layout, withBoxes(around, [...near.labels, ...numbers.labels]))
+  const loose = new Set(atPart.rest.map((r) => r.drawn.id))
+  const kept = numbers.labels.filter((l) => 'conductor' in l.of && !loose.has(l.of.conductor))
+  const settled = [...near.labels, ...kept, ...atPart.labels]
+  const far = placed(atPart.rest, withBoxes(around, settled), LONG_LEADER)
+  const last = placed(far.rest.map(numbered), withBoxes(around, [...settled, ...far.labels]), LONG_LEADER)
+  return { labels: [...settled, ...far.labels, ...last.labels], short: far.rest.map((r) => r.shown) }
 }
+
+const withBoxes = (around: LabelObstacles, labels: readonly SceneLabel[]): LabelObstacles => ({
+  ...around,
+  boxes: [...around.boxes, ...labels.map(extentOf)],
+})
 
 interface Run {
   readonly shown: Shown
   readonly drawn: SceneConductor
+  readonly lines: readonly (readonly Piece[])[]
   readonly block: Block
 }
 
-function placed(runs: readonly Run[], around: LabelObstacles): { labels: SceneLabel[]; rest: Run[] } {
+interface Placement {
+  readonly labels: readonly SceneLabel[]
+  readonly rest: readonly Run[]
+}
+
+function placed(runs: readonly Run[], around: LabelObstacles, longestLeader: Millimetres): Placement {
   const places = placeLabels(
     runs.map(({ drawn, block: { w, h } }) => ({
       ...{ id: drawn.id, w, h, near: stretchesOf(drawn) },
@@ -57,21 +78,48 @@ function placed(runs: readonly Run[], around: LabelObstacles): { labels: SceneLa
     around,
   )
   const isGood = ({ placed: is, leader }: PlacedLabel): boolean =>
-    is && (!leader || Math.hypot(leader[0].x - leader[1].x, leader[0].y - leader[1].y) <= LONGEST_LEADER)
+    is && (!leader || Math.hypot(leader[0].x - leader[1].x, leader[0].y - leader[1].y) <= longestLeader)
   return {
     labels: places.flatMap((p, i) => (isGood(p) ? [sceneLabel(p, runs[i]!.block)] : [])),
     rest: runs.filter((_, i) => !isGood(places[i]!)),
   }
 }
 
-function numbered({ shown, drawn }: Run): Run {
+/** Words of conductors below or above those of the parts they lead to: a load has one feed and one return. */
+function atParts(runs: readonly Run[], layout: Layout, around: LabelObstacles): Placement {
+  const labelOf = new Map(layout.parts.map((p, i) => [p.id, layout.partLabels[i]!]))
+  const narrow = runs.map((run) => ({ ...run, block: blockOf(run.lines) }))
+  const places = placeLabels(
+    narrow.map(({ shown: { conductor: c }, block: { w, h } }) => ({
+      ...{ id: c.id, w, h, priority: 1, sides: ['below', 'above'] as const },
+      near: [c.to.part, c.from.part].flatMap((id) => {
+        const label = labelOf.get(id)
+        return label ? edgesOf(label, w) : []
+      }),
+    })),
+    around,
+  )
+  const isGood = (p: PlacedLabel): boolean => p.placed && !p.leader
+  return {
+    labels: places.flatMap((p, i) => (isGood(p) ? [sceneLabel(p, narrow[i]!.block)] : [])),
+    rest: runs.filter((_, i) => !isGood(places[i]!)),
+  }
+}
+
+/** Points below and above a label at which words of a width begin where the label begins. */
+function edgesOf({ x, y, h }: SceneLabel, w: number): Stretch[] {
+  const middle = x + w / 2
+  return [y + h - 0.3, y].map((edge) => ({ x1: middle, y1: edge, x2: middle, y2: edge }))
+}
+
+function numbered(run: Run): Run {
+  const { shown } = run
   const numbers = [shown.conductor, shown.withReturn].flatMap((c) => (c ? [c.number] : []))
-  return { shown, drawn, block: blockOf([[{ text: numbers.join('/'), weight: 'bold' }]]) }
+  return { ...run, block: blockOf([[{ text: numbers.join('/'), weight: 'bold' }]]) }
 }
 
 /** On one line where a level stretch is long enough for it, otherwise on short lines one below the other. */
-function blockFor(design: Design, answers: Answers | null, shown: Shown, drawn: SceneConductor): Block {
-  const lines = runLines(design, shown, answers)
+function blockFor(lines: Run['lines'], drawn: SceneConductor): Block {
   const level = Math.max(0, ...stretchesOf(drawn).map((s) => Math.abs(s.x2 - s.x1)))
   const single = blockOf([onOneLine(lines)])
   return single.w <= level ? single : blockOf(lines)

@@ -55,12 +55,17 @@ export function tickAt({ points }: Pick<SceneConductor, 'points'>): {
   return { at, upright }
 }
 
+/** Half the height of a tick: it keeps clear of words that a line passes. */
+const TICK = 1.1
+
 function tickOf(c: SceneConductor): Mark[] {
-  const { at, upright } = tickAt(c)
-  return [-0.6, 0.6].map((off) => {
-    const [a, b] = [off - 0.6, off + 0.6]
-    return upright
-      ? line([at[0] - 1.5, at[1] + b, at[0] + 1.5, at[1] + a])
-      : line([at[0] + a, at[1] + 1.5, at[0] + b, at[1] - 1.5])
-  })
+  const {
+    at: [x, y],
+    upright,
+  } = tickAt(c)
+  return [-0.6, 0.6].map((off) =>
+    upright
+      ? line([x - TICK, y + off + 0.45, x + TICK, y + off - 0.45])
+      : line([x + off - 0.45, y + TICK, x + off + 0.45, y - TICK]),
+  )
 }

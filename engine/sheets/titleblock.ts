@@ -3,7 +3,7 @@ import type { Design } from '../model/design'
 import type { Mark } from '../model/marks'
 import type { Millimetres } from '../units'
 import { LARGE, LEAST, textMark, USUAL } from './block'
-import { cutTo, type Weight } from './measure'
+import { cutTo, type Weight, widthOf, wrapTo } from './measure'
 
 export interface SheetWords {
   /** "Single-line wiring diagram". */
@@ -65,14 +65,22 @@ export function titleBlockMarks({ id, settings: s }: Design, words: SheetWords):
 function cellMarks({ x, y, w, h, label, value, height = USUAL, weight = 'regular', second }: Cell): Mark[] {
   const low = h < 8
   const left = low ? x + 18 : x + 1.5
-  const text = cutTo(x + w - 1.5 - left, value, height, weight)
+  const room = x + w - 1.5 - left
   const baseline = low ? y + h / 2 + height / 2 : second === undefined ? y + h - 1.8 : y + 7.6
+  const fits = widthOf(value, height, weight) <= room
+  const lines = fits || low || second !== undefined ? [] : wrapTo(room, value, LEAST)
   return [
     rect(x, y, w, h, { pen: 'thin' }),
     textMark(x + 1.5, low ? y + h / 2 + LEAST / 2 : y + 2.9, { text: label, ink: 'faint' }),
-    textMark(left, baseline, { text, height, weight }),
+    ...(lines.length === 0
+      ? [textMark(left, baseline, { text: cutTo(room, value, height, weight), height, weight })]
+      : twoLines(lines, room).map((text, i) => textMark(left, y + h - 3.9 + i * 2.6, { text, weight }))),
     ...(second === undefined
       ? []
       : [textMark(left, y + h - 1.8, { text: cutTo(w - 3, second, USUAL), height: USUAL })]),
   ]
 }
+
+/** Two lines at most; what is beyond them is cut. */
+const twoLines = ([first = '', ...rest]: readonly string[], room: Millimetres): string[] =>
+  rest.length === 0 ? [first] : [first, cutTo(room, rest.join(' '), LEAST)]
