@@ -1,12 +1,14 @@
-import type { Settings, Value } from '../../engine'
+import { type Design, type Edit, OWN_RULES, type Settings, type Value } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { DESIGN_FIELDS } from './designfields'
 import { FieldRow } from './FieldRow'
 import { Legend } from './Legend'
+import { OwnRules } from './OwnRules'
 
 /** Nothing is selected: the design itself, and what the lines and marks mean. */
 export function DesignCard() {
-  const settings = useOpen((s) => s.design.settings)
+  const design = useOpen((s) => s.design)
+  const { settings, ownRules } = design
   const disabled = useOpen((s) => s.hold !== 'writing')
   return (
     <>
@@ -22,17 +24,20 @@ export function DesignCard() {
             field={field}
             value={key === 'systemV' ? String(settings.systemV) : settings[key as keyof Settings]}
             disabled={disabled}
-            onChange={(value) =>
-              doEdit(`Change ${field.label.toLowerCase()}`, { do: 'settings', set: stored(key, value) })
-            }
+            onChange={(value) => doEdit(`Change ${field.label.toLowerCase()}`, editOf(design, key, value))}
           />
         ))}
       </div>
+      {settings.ruleSet === OWN_RULES && ownRules && <OwnRules own={ownRules} disabled={disabled} />}
       <Legend />
     </>
   )
 }
 
-const stored = (key: string, value: Value): Partial<Settings> => ({
-  [key]: key === 'systemV' ? Number(value) : value,
-})
+/** Choosing own figures for the first time begins with those of the rule set that was chosen before. */
+function editOf({ settings, ownRules }: Design, key: string, value: Value): Edit {
+  const set: Edit = { do: 'settings', set: { [key]: key === 'systemV' ? Number(value) : value } }
+  if (key !== 'ruleSet' || value !== OWN_RULES || ownRules) return set
+  const own = { basedOn: settings.ruleSet, title: 'Own figures' }
+  return { do: 'all', edits: [{ do: 'rules', own }, set] }
+}

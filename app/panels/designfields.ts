@@ -1,8 +1,9 @@
-import { type CellField, RULE_SETS, type Settings } from '../../engine'
+import { type CellField, OWN_RULES, RULE_SETS, type Settings } from '../../engine'
 
-const RULE_OPTIONS: Readonly<Record<string, string>> = Object.fromEntries(
-  RULE_SETS.map((set) => [set.key, set.title]),
-)
+const RULE_OPTIONS: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(RULE_SETS.map((set) => [set.key, set.title])),
+  [OWN_RULES]: 'Own figures',
+}
 
 /** Design settings, declared like the fields of a part. Keys are the keys of the model. */
 export const DESIGN_FIELDS: Readonly<Partial<Record<keyof Settings, CellField>>> = {

@@ -1,0 +1,28 @@
+import { expect, test } from 'playwright/test'
+import { Table } from './table'
+import { smallVan } from './van'
+
+test.use({ viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true })
+
+test('on a tablet two taps join, and everything can be reached by a finger', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+
+  await page.locator('[data-kind="fan"]').scrollIntoViewIfNeeded()
+  await page.locator('[data-kind="fan"]').tap()
+  await expect(table.part('M2')).toBeVisible()
+  await table.settled()
+  // A fuse block with three ways in use up to the second: the third is free.
+  await table.terminal('F2', '3').tap()
+  await table.terminal('M2', '+').tap()
+  await expect(table.said).toContainText('Joined: W9')
+  await expect(table.card.getByRole('heading', { level: 2 })).toContainText('W9')
+
+  const small = await page.locator('button:visible').evaluateAll((buttons) =>
+    buttons
+      .map((b) => ({ name: b.getAttribute('aria-label') ?? b.textContent, box: b.getBoundingClientRect() }))
+      .filter(({ box }) => box.height < 44)
+      .map(({ name, box }) => `${name}: ${box.height}`),
+  )
+  expect(small).toEqual([])
+})
