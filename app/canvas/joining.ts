@@ -3,12 +3,15 @@ import type { PartId, TerminalRef } from '../../engine'
 import { partById, terminalsOf } from '../../engine'
 import { join } from '../store/join'
 import { useOpen } from '../store/open'
+import { select } from '../store/view'
 import { PX } from './scale'
 
 /** From one handle to another, by drag or by two taps. */
 export function joinTerminals(c: Connection): void {
-  if (c.sourceHandle && c.targetHandle)
-    join({ part: c.source, terminal: c.sourceHandle }, { part: c.target, terminal: c.targetHandle })
+  if (!c.sourceHandle || !c.targetHandle) return
+  const run = join({ part: c.source, terminal: c.sourceHandle }, { part: c.target, terminal: c.targetHandle })
+  // The second tap goes on to select its part; the conductor is what was meant.
+  if (run) setTimeout(() => select([], [run]))
 }
 
 /** Let go over a part rather than on a terminal: the nearest terminal of it is meant. */

@@ -1,21 +1,29 @@
-import { conductorById, joinEdit, partById, type TerminalRef, terminalsOf } from '../../engine'
+import {
+  type ConductorId,
+  conductorById,
+  joinEdit,
+  partById,
+  type TerminalRef,
+  terminalsOf,
+} from '../../engine'
 import { doEdit, useOpen } from './open'
 import { refuse, say } from './say'
 import { select } from './view'
 
-/** Joins two terminals, with the return where the feed calls for one; or says why not. */
-export function join(from: TerminalRef, to: TerminalRef): void {
+/** Joins two terminals, with the return where the feed calls for one; or says why not. Returns what was drawn. */
+export function join(from: TerminalRef, to: TerminalRef): ConductorId | null {
   const { design } = useOpen.getState()
   const edit = joinEdit(design, from, to)
   if ('refused' in edit) {
     refuse(edit.why)
-    return
+    return null
   }
-  if (!doEdit(`Join ${terminalName(from)} to ${terminalName(to)}`, edit)) return
+  if (!doEdit(`Join ${terminalName(from)} to ${terminalName(to)}`, edit)) return null
   const made = useOpen.getState().design.conductors.filter((c) => !conductorById(design, c.id))
   const feed = made.find((c) => c.returnOf === null)
   if (feed) select([], [feed.id])
   say(`Joined: ${made.map((c) => c.number).join(' and ')}. ${edit.why}`.trim())
+  return feed?.id ?? null
 }
 
 /** "F1 way 3" */
