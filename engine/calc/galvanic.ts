@@ -20,9 +20,14 @@ export const isBattery = (p: Prepared, device: number): boolean => p.form.device
 
 /**
  * The reference is the negative terminal of the first battery that stands on the lowest net of its group (a net
- * that is no battery's positive side); in a group without one, its first node. O(nodes + branches + devices).
+ * that is no battery's positive side); in a group without one, that of the first device that holds a voltage, or
+ * else its first node. O(nodes + branches + devices).
  */
-export function galvanic(p: Prepared, conducts: (device: number) => boolean): Galvanic {
+export function galvanic(
+  p: Prepared,
+  conducts: (device: number) => boolean,
+  holds: (device: number) => boolean = () => false,
+): Galvanic {
   const tail = Array.from(p.graph.tail)
   const head = Array.from(p.graph.head)
   const isAbove = new Uint8Array(p.netCount)
@@ -44,6 +49,10 @@ export function galvanic(p: Prepared, conducts: (device: number) => boolean): Ga
     hasBattery[of[low]!] = 1
     hasBattery[of[p.positive[d]!]!] = 1
     if (reference[of[low]!] === -1 && !isAbove[p.net[low]!]) reference[of[low]!] = low
+  })
+  p.form.devices.forEach((_, d) => {
+    const low = p.negative[d]!
+    if (holds(d) && reference[of[low]!] === -1) reference[of[low]!] = low
   })
   for (let v = 0; v < n; v++) if (reference[of[v]!] === -1) reference[of[v]!] = v
   return { of, count, reference, hasBattery }

@@ -143,8 +143,13 @@ function slopeOf(b: Behaviour, d: number, across: (d: number) => number, unloade
   if (unloaded) return 0
   const output = b.follows[d]!
   if (output === -1) return b.value[d]! / across(d) ** 2
-  const outputWatts = b.is[output] === 'watts' ? b.value[output]! : b.value[output]! * across(output)
-  return -outputWatts / b.value[d]! / across(d) ** 2
+  return -ownWatts(b, output, across(output)) / b.value[d]! / across(d) ** 2
+}
+
+/** What an output delivers at the voltage across it. */
+function ownWatts(b: Behaviour, d: number, volts: number): number {
+  if (b.is[d] === 'watts') return b.value[d]!
+  return volts * (b.is[d] === 'amps' ? b.value[d]! : (b.emf[d]! - volts) / b.value[d]!)
 }
 
 /** Devices across groups whose stated currents leave a group out of balance. */

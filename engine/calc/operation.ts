@@ -1,13 +1,19 @@
-import type { Amps, Ohms, Watts } from '../units'
+import type { Amps, Ohms, Volts, Watts } from '../units'
 import { type Galvanic, galvanic, isBattery } from './galvanic'
 import type { Prepared } from './prepare'
 
 /**
  * What a device does at the operating point; what it delivers into its positive node counts as positive, so a
  * lamp drawing 5 A is `{ amps: -5 }` and an inverter drawing 800 W is `{ watts: -800 }`. A converter's output
- * names its input device: that one then draws the output's power divided by the efficiency.
+ * names its input device: that one then draws the output's power divided by the efficiency. `volts` behind `ohms`
+ * is a device that holds a voltage; a battery's own emf and internal resistance give way to it.
  */
-export type Operation = ({ readonly amps: Amps } | { readonly watts: Watts } | { readonly ohms: Ohms }) & {
+export type Operation = (
+  | { readonly amps: Amps }
+  | { readonly watts: Watts }
+  | { readonly ohms: Ohms }
+  | { readonly volts: Volts; readonly ohms: Ohms }
+) & {
   readonly input?: string
   /** 0 to 1; 1 where not given. */
   readonly efficiency?: number
@@ -20,9 +26,9 @@ export type NoOperation = 'internal-resistance-missing' | 'operating-current-mis
 /** What each device does, as arrays by device. */
 export interface Behaviour {
   readonly is: ('amps' | 'watts' | 'ohms' | 'battery' | 'follows')[]
-  /** A, W, Ω, Ω (battery: internal resistance), or efficiency (follows). */
+  /** A, W, Ω, Ω (battery, or what else holds a voltage: internal resistance), or efficiency (follows). */
   readonly value: Float64Array
-  /** Battery: V. */
+  /** Battery, or what else holds a voltage: V. */
   readonly emf: Float64Array
   /** Follows: the output device whose power this one draws. */
   readonly follows: Int32Array
@@ -52,8 +58,9 @@ export function behaviour(
       value[d] = operation.watts
     } else if ('ohms' in operation) {
       if (!(operation.ohms > 0)) throw new RangeError(`device "${id}" has ${operation.ohms} Ω`)
-      is[d] = 'ohms'
+      is[d] = 'volts' in operation ? 'battery' : 'ohms'
       value[d] = operation.ohms
+      if ('volts' in operation) emf[d] = operation.volts
     }
     stated[d] = 1
     if (operation.input === undefined) continue
@@ -83,7 +90,8 @@ export function behaviour(
   const name = (list: readonly number[]): string[] => list.map((d) => p.form.devices[d]!.id)
   if (missing.length > 0) return { reason: 'internal-resistance-missing', devices: name(missing) }
 
-  const groups = galvanic(p, (d) => is[d] === 'battery' || is[d] === 'ohms')
+  const holds = (d: number): boolean => is[d] === 'battery'
+  const groups = galvanic(p, (d) => holds(d) || is[d] === 'ohms', holds)
   const oneGroup = (d: number): boolean => groups.of[p.positive[d]!] === groups.of[p.negative[d]!]
   const boundless: number[] = []
   const undetermined: number[] = []

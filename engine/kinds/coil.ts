@@ -1,4 +1,4 @@
-import type { PartDevice, Terminal } from '../model/kind'
+import type { PartBranch, PartDevice, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
 import type { Amps, Millimetres } from '../units'
 import { takes } from './device'
@@ -23,6 +23,11 @@ export const coilTerminals = (w: Millimetres, y: Millimetres): readonly Terminal
 
 export const coilDevice = (coilA: Amps | null): PartDevice =>
   takes({ key: 'coil', positive: '86', negative: '85', name: 'coil' }, coilA)
+
+/** A contact that the coil closes, or opens. */
+export const byCoil = (closed: 'fed' | 'at-rest'): Pick<PartBranch, 'workedBy'> => ({
+  workedBy: { by: 'coil', coil: 'coil', closed },
+})
 
 /** Coil across the box at height y with its marks, and the broken line up to the contact at `linkTo`. */
 export const coilMarks = (w: Millimetres, y: Millimetres, linkTo: Millimetres): readonly Mark[] => [

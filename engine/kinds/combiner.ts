@@ -3,7 +3,7 @@ import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
 import { takes } from './device'
 import { number } from './field'
-import { sensedSymbol, sensedTerminals } from './sensedcontact'
+import { byVoltage, sensedSymbol, sensedTerminals } from './sensedcontact'
 
 export const combiner = defineKind({
   key: 'combiner',
@@ -25,9 +25,11 @@ export const combiner = defineKind({
   },
   terminals: () => sensedTerminals(['first battery', 'second battery']),
   electrical: (v) =>
-    contactModel(v.ratingA, [
-      takes({ key: 'supply', positive: '1', negative: '31', name: 'coil' }, v.supplyA),
-    ]),
+    contactModel(
+      v.ratingA,
+      [takes({ key: 'supply', positive: '1', negative: '31', name: 'coil' }, v.supplyA)],
+      byVoltage(['1', '2'], v),
+    ),
   symbol: () => sensedSymbol('U>'),
   caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.closesV, 'V'), known(v.opensV, 'V')]),
 })

@@ -7,7 +7,7 @@ export const contact = (
   from: string,
   to: string,
   ratingA: Amps | null,
-  more: Partial<Pick<PartBranch, 'key' | 'name' | 'changeover'>> = {},
+  more: Partial<Pick<PartBranch, 'key' | 'name' | 'changeover' | 'workedBy'>> = {},
 ): PartBranch => ({
   key: 'contact',
   from,
@@ -19,8 +19,12 @@ export const contact = (
 })
 
 /** One contact in a line, from terminal 1 to terminal 2, with the devices that work it, if any. */
-export const contactModel = (ratingA: Amps | null, devices: readonly PartDevice[] = []): Electrical => ({
+export const contactModel = (
+  ratingA: Amps | null,
+  devices: readonly PartDevice[] = [],
+  more: Pick<PartBranch, 'workedBy'> = {},
+): Electrical => ({
   merges: [],
-  branches: [contact('1', '2', ratingA)],
+  branches: [contact('1', '2', ratingA, more)],
   devices,
 })

@@ -29,9 +29,17 @@ export const inputAmps = (outputW: Watts | null, percent: number | null, lowestV
     ? null
     : outputW / ((percent / 100) * lowestV)
 
-/** For an output: its power comes from the device `input` of the same part. */
-export const suppliedByInput = (percent: number | null): Pick<PartDevice, 'suppliedBy'> =>
-  percent === null || percent <= 0 ? {} : { suppliedBy: { device: 'input', efficiency: percent / 100 } }
+/** For an output: its power comes from the device `input` of the same part; `array`: see `PartDevice.suppliedBy`. */
+export const suppliedByInput = (
+  percent: number | null,
+  array?: 'power' | 'current',
+): Pick<PartDevice, 'suppliedBy'> => ({
+  suppliedBy: {
+    device: 'input',
+    efficiency: percent === null || percent <= 0 ? null : percent / 100,
+    ...(array === undefined ? {} : { array }),
+  },
+})
 
 /** Box with a diagonal, what goes in above it on the left and what comes out below it on the right. */
 export const converterSymbol = (

@@ -3,7 +3,7 @@ import type { Amps, MaybeUnlimited } from '../units'
 
 /** Makers of devices from one figure; null: not known. */
 
-type Place = Pick<PartDevice, 'key' | 'positive' | 'negative' | 'name' | 'atFullUse' | 'suppliedBy'>
+type Place = Omit<PartDevice, 'minA' | 'maxA' | 'sustainedFaultA' | 'role'>
 
 /** Takes 0 to `amps` and feeds nothing. */
 export const takes = (at: Place, amps: MaybeUnlimited | null): PartDevice => ({

@@ -3,7 +3,7 @@ import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
 import { takes } from './device'
 import { number } from './field'
-import { sensedSymbol, sensedTerminals } from './sensedcontact'
+import { byVoltage, sensedSymbol, sensedTerminals } from './sensedcontact'
 
 export const lowVoltageCutOut = defineKind({
   key: 'low-voltage-cut-out',
@@ -25,9 +25,11 @@ export const lowVoltageCutOut = defineKind({
   },
   terminals: () => sensedTerminals(['supply side', 'load side']),
   electrical: (v) =>
-    contactModel(v.ratingA, [
-      takes({ key: 'supply', positive: '1', negative: '31', name: 'electronics' }, v.supplyA),
-    ]),
+    contactModel(
+      v.ratingA,
+      [takes({ key: 'supply', positive: '1', negative: '31', name: 'electronics' }, v.supplyA)],
+      byVoltage(['1'], v),
+    ),
   symbol: () => sensedSymbol('U<'),
   caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.opensV, 'V'), known(v.closesV, 'V')]),
 })

@@ -65,7 +65,17 @@ export const pvArray = defineKind({
   electrical: (v) => ({
     merges: [],
     branches: [],
-    devices: [gives({ key: 'array', positive: '+', negative: '-' }, times(arrayIsc(v), IRRADIANCE))],
+    devices: [
+      gives(
+        {
+          key: 'array',
+          positive: '+',
+          negative: '-',
+          array: { watts: arrayPower(v), volts: times(v.vmpV, counted(v.series, series)) },
+        },
+        times(arrayIsc(v), IRRADIANCE),
+      ),
+    ],
   }),
   results: (v) => ({
     arrayIscA: arrayIsc(v),

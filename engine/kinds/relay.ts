@@ -1,6 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
-import { coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
+import { byCoil, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
 import { contact } from './contact'
 import { text } from './draw'
 import { number } from './field'
@@ -32,7 +32,7 @@ export const relay = defineKind({
   ],
   electrical: (v) => ({
     merges: [],
-    branches: [contact('30', '87', v.ratingA, { key: '30-87', name: 'contact 30 to 87' })],
+    branches: [contact('30', '87', v.ratingA, { key: '30-87', name: 'contact 30 to 87', ...byCoil('fed') })],
     devices: [coilDevice(v.coilA)],
   }),
   symbol: () => ({

@@ -1,6 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
-import { coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
+import { byCoil, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
 import { contact } from './contact'
 import { line, text } from './draw'
 import { number } from './field'
@@ -41,11 +41,13 @@ export const relayChangeover = defineKind({
         key: '30-87',
         name: 'contact 30 to 87',
         changeover: { name: '30', position: '87' },
+        ...byCoil('fed'),
       }),
       contact('30', '87a', v.breakRatingA, {
         key: '30-87a',
         name: 'contact 30 to 87a',
         changeover: { name: '30', position: '87a' },
+        ...byCoil('at-rest'),
       }),
     ],
     devices: [coilDevice(v.coilA)],

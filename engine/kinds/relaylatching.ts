@@ -39,7 +39,13 @@ export const relayLatching = defineKind({
   ],
   electrical: (v) => ({
     merges: [],
-    branches: [contact('30', '87', v.ratingA, { key: '30-87', name: 'contact 30 to 87' })],
+    branches: [
+      contact('30', '87', v.ratingA, {
+        key: '30-87',
+        name: 'contact 30 to 87',
+        workedBy: { by: 'pulses', close: 'close', open: 'open' },
+      }),
+    ],
     devices: [
       takes({ key: 'close', positive: 'close', negative: '85', name: 'closing coil' }, v.coilA),
       takes({ key: 'open', positive: 'open', negative: '85', name: 'opening coil' }, v.coilA),

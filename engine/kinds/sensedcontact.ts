@@ -1,4 +1,5 @@
-import type { SymbolDrawing, Terminal } from '../model/kind'
+import type { PartBranch, SymbolDrawing, Terminal } from '../model/kind'
+import type { Volts } from '../units'
 import { letter, line, rect } from './draw'
 import { LEVER_MIDDLE, makeContact } from './sign'
 import { inLine, terminal } from './terminal'
@@ -13,6 +14,14 @@ export const sensedTerminals = (names: readonly [string, string]): readonly Term
   ...inLine(W, Y, names, { stud: 'M8' }),
   terminal('down', 7.5, H, '31', 'supply, negative', 'negative', { mark: '31', use: 'out' }),
 ]
+
+/** What works it: the voltage at its terminals `at` against terminal 31. */
+export const byVoltage = (
+  at: readonly string[],
+  v: { readonly closesV: Volts | null; readonly opensV: Volts | null },
+): Pick<PartBranch, 'workedBy'> => ({
+  workedBy: { by: 'voltage', at, negative: '31', closesV: v.closesV, opensV: v.opensV },
+})
 
 /** The contact with the condition in a box that is linked to it: "U>", "U<". */
 export const sensedSymbol = (condition: string): SymbolDrawing => ({

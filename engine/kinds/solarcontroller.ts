@@ -65,7 +65,7 @@ export const solarController = defineKind({
           positive: 'bat+',
           negative: 'bat-',
           name: 'output',
-          ...suppliedByInput(v.efficiency),
+          ...suppliedByInput(v.efficiency, v.method === 'pwm' ? 'current' : 'power'),
         },
         v.outputA,
       ),

@@ -56,6 +56,7 @@ export const stepDown = defineKind({
           negative: v.isolated ? 'out-' : '-',
           name: 'output',
           ...suppliedByInput(v.efficiency),
+          holdsV: v.outputV,
         },
         v.outputA,
       ),

@@ -1,6 +1,7 @@
 import type { ValuesOf } from '../model/fields'
 import type { PartDevice, SymbolDrawing, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
+import { REST_VOLTAGE } from '../tables/restvoltage'
 import type { Volts } from '../units'
 import { line, text } from './draw'
 import { choice, number, result } from './field'
@@ -95,6 +96,7 @@ export function batteryDevice(v: BatteryValues): PartDevice {
     maxA: v.dischargeA ?? 'unlimited',
     sustainedFaultA: 'unlimited',
     emfV,
+    restCurve: REST_VOLTAGE[v.chemistry].map(([charge, volts]) => [charge, volts * (Number(v.volts) / 12)]),
     ...(ohms === undefined ? {} : { internalOhms: ohms }),
     ...(limit && fromShort === undefined && stated !== undefined ? { internalIsLimit: true } : {}),
     role: 'battery',

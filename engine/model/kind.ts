@@ -40,7 +40,24 @@ export interface PartBranch {
   readonly name?: string
   /** Contacts of one changeover share a throw name; only one position of a throw is closed at a time. */
   readonly changeover?: { readonly name: string; readonly position: string }
+  /** What works a contact; absent: a hand, a temperature, a level. */
+  readonly workedBy?: WorkedBy
 }
+
+/** What works a contact: devices of the same part are named by key, points of measurement by terminal. */
+export type WorkedBy =
+  /** Closed while the coil is fed, or while it is not (a break contact). */
+  | { readonly by: 'coil'; readonly coil: string; readonly closed: 'fed' | 'at-rest' }
+  /** Stays as the last pulse left it. */
+  | { readonly by: 'pulses'; readonly close: string; readonly open: string }
+  /** Closes at a rising and opens at a falling voltage, the highest of what it measures; null: not typed yet. */
+  | {
+      readonly by: 'voltage'
+      readonly at: readonly string[]
+      readonly negative: string
+      readonly closesV: Volts | null
+      readonly opensV: Volts | null
+    }
 
 export type DeviceRole = 'battery' | 'source' | 'load' | 'two-way'
 
@@ -61,8 +78,21 @@ export interface PartDevice {
   readonly name?: string
   /** Load at full use: constant power drawn, W, or a resistance, Ω. Absent: a constant current of `minA`. */
   readonly atFullUse?: { readonly watts: Watts } | { readonly ohms: Ohms }
-  /** Output of a converter: key of the device of this part that draws its power, divided by the efficiency (0 to 1). */
-  readonly suppliedBy?: { readonly device: string; readonly efficiency: number }
+  /**
+   * Output of a converter: key of the device of this part that draws its power, divided by the efficiency (0 to 1;
+   * null: not known). `array`: it is fed by an array and passes on its power, or its current.
+   */
+  readonly suppliedBy?: {
+    readonly device: string
+    readonly efficiency: number | null
+    readonly array?: 'power' | 'current'
+  }
+  /** Output that holds a voltage and gives what is drawn; null: not known. Absent: it gives a current. */
+  readonly holdsV?: Volts | null
+  /** Battery: rest voltage by state of charge (0 to 1, rising); straight lines between. */
+  readonly restCurve?: readonly (readonly [charge: number, volts: Volts])[]
+  /** PV array at its point of most power in standard sun. */
+  readonly array?: { readonly watts: Watts | null; readonly volts: Volts | null }
 }
 
 export interface Electrical {
