@@ -3,6 +3,7 @@ import type { DeviceRole } from '../model/kind'
 import type { Ampacity } from '../tables/ampacity'
 import type { CircuitClass } from '../tables/rulesets'
 import type { Amps, MaybeUnlimited, Ohms, Volts } from '../units'
+import type { FaultAnswers } from './faultanswers'
 
 export type { Ampacity } from '../tables/ampacity'
 
@@ -167,4 +168,6 @@ export interface Answers {
   readonly shunts: ReadonlyMap<PartId, ShuntAnswer>
   /** Voltage drop of everything that draws. Key `${part}/${device}`. */
   readonly drops: ReadonlyMap<string, DropAnswer>
+  /** Short-circuit currents at conductors and protective devices, and how they are cleared. */
+  readonly faults: FaultAnswers
 }

@@ -4,6 +4,7 @@ import { RULE_SETS, type RuleSet } from '../tables/rulesets'
 import type { Answers, BranchAnswer } from './answers'
 import { barsOf } from './bars'
 import { dropsOf } from './drops'
+import { faultsOf } from './faults'
 import { type Border, networkOf, type OpenContacts, polesOf } from './network'
 import { positionsOf } from './positions'
 import { type Prepared, prepare } from './prepare'
@@ -47,6 +48,7 @@ export function answersOf(design: Design): Analysis {
       bars: barsOf(border, states),
       shunts,
       drops: dropsOf(design, ruleSet, states[0]!),
+      faults: faultsOf(design, states),
     },
     border,
     p,

@@ -1,0 +1,121 @@
+import type { Conductor, ConductorId, Design, TerminalRef } from '../model/design'
+import { fromNumber } from '../units'
+import type { Answer, NotChecked } from './answers'
+import { type BreakingCurrents, breakingCurrents } from './breaking'
+import { nodeFaults } from './fault'
+import type { DeviceFault, EndFault, FaultAnswers } from './faultanswers'
+import { agreed, type FaultNetworks, faultNetworks, noFault, onlyALimit, runEnds } from './faultcases'
+import { GREATEST } from './faultsystem'
+import { fuseFacts } from './fusefacts'
+import { leastFaults } from './leastfaults'
+import type { State } from './solved'
+
+/**
+ * Fault currents of a design: at both ends of every conductor that is no return, and through every fuse and
+ * breaker, over all positions of the contacts. Greatest: kernels of nodeFaults and breakingCurrents. Cost: per position
+ * two factorisations, a solve for each conductor end that a device guards, and the pairs that breakingCurrents tries.
+ */
+export function faultsOf(design: Design, states: readonly State[]): FaultAnswers {
+  const networks = states.map(faultNetworks)
+  const least = leastFaults(design, networks, fuseFacts(design, states[0]!.any.border))
+  const greatest = networks.map(greatestAtNodes)
+  const runs = new Map<ConductorId, { from: EndFault; to: EndFault }>()
+  for (const c of states[0]!.any.border.conductors.values()) {
+    const at = (end: 'from' | 'to'): EndFault | null => {
+      const most = worstAt(greatest.map((of) => of(c, end)))
+      return most === null ? null : { greatest: most, ...least(c, end) }
+    }
+    const [from, to] = [at('from'), at('to')]
+    if (from && to) runs.set(c.id, { from, to })
+  }
+  return { runs, devices: devicesOf(networks) }
+}
+
+/** The greatest over all positions; an answer missing in one is missing. Null: a return. */
+function worstAt(answers: readonly (EndFault['greatest'] | null)[]): EndFault['greatest'] | null {
+  let worst: EndFault['greatest'] | null = null
+  for (const answer of answers) {
+    if (answer === null) continue
+    if ('notChecked' in answer) return answer
+    if (worst === null || above(answer.value, 'value' in worst ? worst.value : 0)) worst = answer
+  }
+  return worst
+}
+
+const above = (a: number | 'unlimited', b: number | 'unlimited'): boolean =>
+  b !== 'unlimited' && (a === 'unlimited' || a > b)
+
+type AtEnd = (c: Conductor, end: 'from' | 'to') => EndFault['greatest'] | null
+
+function greatestAtNodes({ state, feeding, gap }: FaultNetworks): AtEnd {
+  const limit = onlyALimit(state)
+  const all = feeding.map((p) => nodeFaults(p, GREATEST))
+  return (c, end) => {
+    const [u, v] = runEnds(state.any.p, c.id)
+    const node = end === 'from' ? u : v
+    if (node === -1) return null
+    const figures: number[] = []
+    for (const faults of all) {
+      if ('reason' in faults) return noFault(state, faults)
+      figures.push(faults.amps[node]!)
+    }
+    const amps = agreed(figures)
+    if (amps === undefined) return gap
+    if (Number.isNaN(amps)) return null
+    return limit ?? { value: fromNumber(amps) }
+  }
+}
+
+function devicesOf(networks: readonly FaultNetworks[]): Map<string, DeviceFault> {
+  const devices = new Map<string, DeviceFault>()
+  for (const network of networks) {
+    const { border, p } = network.state.any
+    const answerOf = breakingIn(network)
+    for (const [id, { part, branch }] of border.branches) {
+      const e = p.branchIndex.get(id)
+      if (branch.kind !== 'fuse' || e === undefined) continue
+      const before = devices.get(id)?.greatest
+      if (before && 'notChecked' in before) continue
+      const greatest = answerOf(e)
+      if (before && 'value' in greatest && !above(greatest.value.amps, before.value.amps)) continue
+      devices.set(id, { part, key: branch.key, greatest })
+    }
+  }
+  return devices
+}
+
+function breakingIn({ state, feeding, gap }: FaultNetworks): (branch: number) => DeviceFault['greatest'] {
+  const limit = onlyALimit(state)
+  const all: BreakingCurrents[] = []
+  let none: NotChecked | null = limit
+  for (const p of feeding) {
+    const currents = breakingCurrents(p, GREATEST)
+    if ('reason' in currents) none = noFault(state, currents)
+    else all.push(currents)
+  }
+  const placeOf = (node: number): TerminalRef | null => terminalOf(feeding[0]!.form.nodes[node])
+  return (e): Answer<{ amps: number | 'unlimited' } & Place> => {
+    if (none) return none
+    const amps = agreed(all.map((currents) => currents.amps[e]!))
+    if (amps === undefined) return gap
+    const first = all[0]!
+    return {
+      value: {
+        amps: fromNumber(amps),
+        at: placeOf(first.at[e]!),
+        to: placeOf(first.to[e]!),
+        everyPair: first.everyPair,
+      },
+    }
+  }
+}
+
+type Place = Pick<Extract<DeviceFault['greatest'], { value: unknown }>['value'], 'at' | 'to' | 'everyPair'>
+
+/** A node is named after one of its terminals; the frame is none. */
+function terminalOf(node: string | undefined): TerminalRef | null {
+  const slash = node?.lastIndexOf('/') ?? -1
+  return node === undefined || slash < 0
+    ? null
+    : { part: node.slice(0, slash), terminal: node.slice(slash + 1) }
+}

@@ -1,0 +1,58 @@
+import { kindOf } from '../kinds/all'
+import type { Design, PartId } from '../model/design'
+import type { Value } from '../model/fields'
+import { partById } from '../model/lookup'
+import { complete } from '../model/values'
+import { type FuseBand, fuseBand } from '../tables/fuseband'
+import type { Amps, Volts } from '../units'
+import type { Border } from './network'
+
+/** What is typed of one fuse or breaker, or of the fuses of one block. null: not stated. */
+export interface FuseFacts {
+  readonly part: PartId
+  /** Which way of a block. */
+  readonly key: string
+  /** "way 3 (pump)"; empty where the part is one fuse. */
+  readonly name: string
+  readonly ratingA: Amps | null
+  readonly class: string
+  readonly voltageV: Volts | null
+  readonly breakingA: Amps | null
+  readonly fullDuty: boolean
+  /** null: no published limits of its class, and no point of its own; or no rating. */
+  readonly band: FuseBand | null
+}
+
+/** Facts of every fuse, breaker and way of a design, by branch id. */
+export function fuseFacts(design: Design, border: Border): Map<string, FuseFacts> {
+  const facts = new Map<string, FuseFacts>()
+  for (const [id, { part, branch }] of border.branches) {
+    if (branch.kind !== 'fuse') continue
+    const of = valuesOf(design, part)
+    const breakingKA = numeric(of('breakingKA'))
+    const fuseClass = String(of('class') ?? '')
+    const own = { times: numeric(of('clearsTimes')), seconds: numeric(of('clearsS')) }
+    facts.set(id, {
+      part,
+      key: branch.key,
+      name: branch.name ?? '',
+      ratingA: branch.ratingA,
+      class: fuseClass,
+      voltageV: numeric(of('voltageV')),
+      breakingA: breakingKA === null ? null : breakingKA * 1000,
+      fullDuty: of('fullDuty') === true,
+      band: branch.ratingA === null ? null : fuseBand(fuseClass, branch.ratingA, own),
+    })
+  }
+  return facts
+}
+
+/** The values typed on a part's card, with initial ones where nothing is typed. */
+export function valuesOf(design: Design, id: PartId): (field: string) => Value | undefined {
+  const part = partById(design, id)
+  const kind = part && kindOf(part.kind)
+  const values = kind ? complete(kind.fields, part.values) : {}
+  return (field) => values[field]
+}
+
+const numeric = (value: Value | undefined): number | null => (typeof value === 'number' ? value : null)
