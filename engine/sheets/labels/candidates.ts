@@ -10,10 +10,8 @@ export interface Candidate extends Rect {
 export const BESIDE: Millimetres = 0.6
 /** Steps along a stretch, and outwards. */
 const STEP: Millimetres = 1.25
-const REACH: Millimetres = 75
+const REACH: Millimetres = 150
 const OUTWARD: Millimetres = 2.5
-/** Up to here every point of a stretch may be the anchor; farther off only the middle of the best. */
-const CLOSE: Millimetres = 15
 const ANCHORS_APART: Millimetres = 10
 
 const SIDES: readonly LabelSide[] = ['above', 'below', 'left', 'right']
@@ -78,7 +76,7 @@ export function* outwardCandidates(label: LabelRequest): Generator<FarCandidate>
   const { w, h } = label
   const anchors = label.near.flatMap(anchorsOf)
   for (let d = OUTWARD; d <= REACH; d += OUTWARD)
-    for (const anchor of d <= CLOSE ? anchors : anchors.slice(0, 1))
+    for (const anchor of anchors)
       for (let t = -d; t < d; t += OUTWARD)
         for (const [dx, dy] of [
           [t, -d],
