@@ -4,6 +4,7 @@ import { boxOf, type Part } from '../../engine'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
 import { isAdding } from './adding'
+import { isShown } from './drawn'
 import { type PartNodeType, partLabel } from './PartNode'
 import { PX } from './scale'
 
@@ -15,14 +16,17 @@ export function useNodes() {
   const parts = useOpen((s) => s.design.parts)
   const readOnly = useOpen((s) => s.hold !== 'writing')
   const selected = useView((s) => s.parts)
+  const view = useView((s) => s.view)
   const [nodes, setNodes] = useState<PartNodeType[]>([])
 
   useLayoutEffect(() => {
     setNodes((before) => {
       const known = new Map(before.map((n) => [n.id, n]))
-      return parts.map((part) => nodeOf(part, selected.has(part.id), !readOnly, known.get(part.id)))
+      const { conductors } = useOpen.getState().design
+      const shown = parts.filter((part) => isShown(part, view, conductors))
+      return shown.map((part) => nodeOf(part, selected.has(part.id), !readOnly, known.get(part.id)))
     })
-  }, [parts, selected, readOnly])
+  }, [parts, selected, readOnly, view])
 
   const onNodesChange = useCallback((changes: NodeChange<PartNodeType>[]) => {
     const own = changes.filter((c) => c.type === 'position' || c.type === 'dimensions')

@@ -39,7 +39,10 @@ export function pictureOf(scene: Scene, widthPx: number, heightPx: number): stri
 
 const text = ({ tag, attrs, text: inner = '' }: Shape): string =>
   `<${tag} ${Object.entries(attrs)
-    .map(([k, v]) => `${k.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}="${xml(String(v))}"`)
+    .map(
+      ([k, v]) =>
+        `${k === 'xmlSpace' ? 'xml:space' : k.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}="${xml(String(v))}"`,
+    )
     .join(' ')}>${xml(inner)}</${tag}>`
 
 const xml = (s: string): string =>

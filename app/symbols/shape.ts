@@ -78,6 +78,8 @@ function textShape(mark: TextMark, colour: (ink: Ink) => string): Shape {
       fontSize: round(mark.height / CAPITAL),
       fontWeight: mark.weight === 'bold' ? 600 : 400,
       textAnchor: mark.anchor ?? 'start',
+      // Words are measured with their spaces; a space at the beginning must not fall away.
+      xmlSpace: 'preserve',
       ...(mark.turn === 90 ? { transform: `rotate(-90 ${x} ${y})` } : {}),
     },
     text: mark.text,
