@@ -1,0 +1,126 @@
+/**
+ * Least cost by how much of a limit is used up already: a step function of `used`, rising. Step i holds up to
+ * `upTo[i]` and costs `cost[i]`; both rise; beyond the last step there is no way. `pick[i]` is the option that the
+ * last choice takes on that step.
+ */
+export interface Staircase {
+  readonly upTo: Float64Array
+  readonly cost: Float64Array
+  readonly pick: Uint8Array
+}
+
+/** Options of one choice, cheapest first: the dearer, the less it uses. */
+export interface Options {
+  readonly cost: readonly number[]
+  readonly use: readonly number[]
+}
+
+/** Costs nothing up to a limit. */
+export const limitStep = (most: number): Staircase => ({
+  upTo: Float64Array.of(most),
+  cost: Float64Array.of(0),
+  pick: new Uint8Array(1),
+})
+
+/** The step that holds at `used`; −1 where there is none. O(log steps). */
+export function stepAt({ upTo }: Staircase, used: number): number {
+  let low = 0
+  let high = upTo.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (upTo[middle]! >= used) high = middle
+    else low = middle + 1
+  }
+  return low < upTo.length ? low : -1
+}
+
+/** The cost of several that share what is used: their sum. O(steps · log steps). */
+export function together(parts: readonly Staircase[]): Staircase {
+  if (parts.length === 1) return parts[0]!
+  const last = Math.min(...parts.map((s) => s.upTo.at(-1) ?? Number.NEGATIVE_INFINITY))
+  const ends: number[] = [last]
+  for (const { upTo } of parts) for (const v of upTo) if (v < last) ends.push(v)
+  const upTo = [...new Set(Float64Array.from(ends).sort())]
+  const cost = new Float64Array(upTo.length)
+  for (const s of parts) {
+    let i = 0
+    upTo.forEach((v, k) => {
+      while (s.upTo[i]! < v) i++
+      cost[k]! += s.cost[i]!
+    })
+  }
+  return { upTo: Float64Array.from(upTo), cost, pick: new Uint8Array(upTo.length) }
+}
+
+/**
+ * One more choice that uses some of the same limit: for each amount used before it, the cheapest of its options with
+ * what then follows. Only steps between `least` and `most` used are kept. O(steps · options).
+ */
+export function withChoice(after: Staircase, options: Options, least: number, most: number): Staircase {
+  const k = options.use.length
+  const at = new Int32Array(k).fill(after.upTo.length - 1)
+  const upTo: number[] = []
+  const cost: number[] = []
+  const pick: number[] = []
+  let cheapest = Number.POSITIVE_INFINITY
+  for (;;) {
+    let far = -1
+    let farthest = Number.NEGATIVE_INFINITY
+    for (let o = 0; o < k; o++) {
+      const i = at[o]!
+      if (i < 0) continue
+      const v = after.upTo[i]! - options.use[o]!
+      if (v > farthest || (v === farthest && after.cost[i]! + options.cost[o]! < costOf(far))) {
+        farthest = v
+        far = o
+      }
+    }
+    if (far === -1 || farthest < least) break
+    const total = costOf(far)
+    at[far]!--
+    if (total >= cheapest) continue
+    cheapest = total
+    if (upTo.at(-1) === farthest || (upTo.length > 0 && farthest >= most)) {
+      upTo.pop()
+      cost.pop()
+      pick.pop()
+    }
+    upTo.push(farthest)
+    cost.push(total)
+    pick.push(far)
+  }
+  return {
+    upTo: Float64Array.from(upTo.reverse()),
+    cost: Float64Array.from(cost.reverse()),
+    pick: Uint8Array.from(pick.reverse()),
+  }
+
+  function costOf(o: number): number {
+    return o === -1 ? Number.POSITIVE_INFINITY : after.cost[at[o]!]! + options.cost[o]!
+  }
+}
+
+/**
+ * The same with fewer steps: of steps within `off` of each other in cost the one that holds farthest is left, so that no cost is
+ * more than `off` too high. Gives back the same where it has no more than `enough` steps.
+ */
+export function thinned(s: Staircase, enough: number): { readonly steps: Staircase; readonly off: number } {
+  const n = s.cost.length
+  if (n <= enough) return { steps: s, off: 0 }
+  const off = (s.cost[n - 1]! - s.cost[0]!) / enough
+  const kept: number[] = []
+  for (let i = 0; i < n; ) {
+    let j = i
+    while (j + 1 < n && s.cost[j + 1]! <= s.cost[i]! + off) j++
+    kept.push(j)
+    i = j + 1
+  }
+  return {
+    steps: {
+      upTo: Float64Array.from(kept, (i) => s.upTo[i]!),
+      cost: Float64Array.from(kept, (i) => s.cost[i]!),
+      pick: Uint8Array.from(kept, (i) => s.pick[i]!),
+    },
+    off,
+  }
+}
