@@ -1,0 +1,33 @@
+import type { Design } from '../model/design'
+import { ruleSetOf } from '../model/rules'
+import { RULE_SETS, type RuleSet } from '../tables/rulesets'
+import { type Border, networkOf, type OpenContacts } from './network'
+import { positionsOf } from './positions'
+import { type Prepared, prepare } from './prepare'
+import { type State, solved } from './solved'
+
+/** A design laid out and solved in every position of its contacts that matters. */
+export interface States {
+  /** The network with every contact closed and unknown devices let go; the same prepared. */
+  readonly border: Border
+  readonly p: Prepared
+  readonly states: readonly State[]
+  readonly ruleSet: RuleSet
+}
+
+export function statesOf(design: Design): States {
+  const ruleSet = ruleSetOf(design) ?? RULE_SETS[0]!
+  const border = networkOf(design, 'any', new Set())
+  const p = prepare(border.form)
+  const laid = (open: OpenContacts): Border => (open.size === 0 ? border : networkOf(design, 'any', open))
+  const preparedAs = (b: Border): Prepared => (b === border ? p : prepare(b.form))
+  const { positions, untried } = positionsOf(border, (contacts) => preparedAs(laid(contacts)))
+  const states = positions.map(({ open: contacts, closed }): State => {
+    const free = laid(contacts)
+    const any = solved(free, preparedAs(free))
+    if (border.unknownDevices.size === 0) return { any, none: any, closed, untried }
+    const without = networkOf(design, 'none', contacts)
+    return { any, none: solved(without, prepare(without.form)), closed, untried }
+  })
+  return { border, p, states, ruleSet }
+}
