@@ -106,7 +106,7 @@ export interface ShuntAnswer {
   /**
    * Share of each device's current that passes, for the devices of the system that the shunt stands in:
    * 1 measured in full, 0 passes it by, -1 measured the wrong way round; a range where it depends on which
-   * battery balances. At its worst over all positions of the contacts; without devices that nothing can feed.
+   * battery balances. At its worst over the throws of changeovers; without devices that nothing can feed.
    */
   readonly shares: readonly MeterShare[]
   /** Most of what passes it passes it backwards. */
@@ -149,7 +149,7 @@ export interface Drop {
   readonly volts: Volts
   /** The part that conductors and their terminations take: what limits of drop are stated for. */
   readonly conductorsV: Volts
-  /** The same as % of the system voltage. */
+  /** The same as % of the system voltage, or of that of the circuit where it is another. */
   readonly percent: number
   /** What each conductor on the way takes, greatest first. */
   readonly conductors: readonly { readonly conductor: ConductorId; readonly volts: Volts }[]

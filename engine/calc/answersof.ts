@@ -1,25 +1,17 @@
 import type { Design } from '../model/design'
-import { ruleSetOf } from '../model/rules'
-import { RULE_SETS, type RuleSet } from '../tables/rulesets'
 import type { Answers, BranchAnswer } from './answers'
 import { barsOf } from './bars'
 import { dropsOf } from './drops'
 import { faultsOf } from './faults'
-import { type Border, networkOf, type OpenContacts, polesOf } from './network'
-import { positionsOf } from './positions'
-import { type Prepared, prepare } from './prepare'
+import { type Border, polesOf } from './network'
 import { runsOf } from './runs'
 import { shuntsOf } from './shunts'
-import { type State, solved } from './solved'
+import type { State } from './solved'
+import { type States, statesOf } from './states'
 import { worse, worstOf } from './worst'
 
-export interface Analysis {
+export interface Analysis extends States {
   readonly answers: Answers
-  /** The network with every contact closed and unknown devices let go; the same prepared. */
-  readonly border: Border
-  readonly p: Prepared
-  readonly states: readonly State[]
-  readonly ruleSet: RuleSet
 }
 
 /**
@@ -27,19 +19,7 @@ export interface Analysis {
  * ampacity, meters. Pure. O(positions × (parts + conductors)) where the design is mostly a tree.
  */
 export function answersOf(design: Design): Analysis {
-  const ruleSet = ruleSetOf(design) ?? RULE_SETS[0]!
-  const border = networkOf(design, 'any', new Set())
-  const p = prepare(border.form)
-  const laid = (open: OpenContacts): Border => (open.size === 0 ? border : networkOf(design, 'any', open))
-  const preparedAs = (b: Border): Prepared => (b === border ? p : prepare(b.form))
-  const { open, untried } = positionsOf(border, (contacts) => preparedAs(laid(contacts)))
-  const states = open.map((contacts): State => {
-    const free = laid(contacts)
-    const any = solved(free, preparedAs(free))
-    if (border.unknownDevices.size === 0) return { any, none: any, untried }
-    const without = networkOf(design, 'none', contacts)
-    return { any, none: solved(without, prepare(without.form)), untried }
-  })
+  const { border, p, states, ruleSet } = statesOf(design)
   const shunts = shuntsOf(design, states)
   return {
     answers: {
@@ -47,7 +27,7 @@ export function answersOf(design: Design): Analysis {
       branches: branchesOf(border, states),
       bars: barsOf(border, states),
       shunts,
-      drops: dropsOf(design, ruleSet, states[0]!),
+      drops: dropsOf(design, ruleSet, states),
       faults: faultsOf(design, states),
     },
     border,
@@ -57,7 +37,7 @@ export function answersOf(design: Design): Analysis {
   }
 }
 
-function branchesOf(border: Border, states: readonly State[]): Map<string, BranchAnswer> {
+export function branchesOf(border: Border, states: readonly State[]): Map<string, BranchAnswer> {
   const answers = new Map<string, BranchAnswer>()
   for (const [id, { part, branch }] of border.branches) {
     const worst = worse(worstOf(states, id, 'max'), worstOf(states, id, 'min'))

@@ -4,38 +4,74 @@ import { partById } from '../model/lookup'
 import { complete } from '../model/values'
 import { resistancePerMetre } from '../tables/resistance'
 import type { CircuitClass, RuleSet } from '../tables/rulesets'
-import type { Celsius } from '../units'
+import type { Celsius, Volts } from '../units'
 import type { Answer, Drop, DropAnswer } from './answers'
 import { drawing, type LoadDrop, loadDrops, type NoDrop } from './drop'
-import { TERMINATION_OHMS } from './network'
+import { type PartDeviceRef, TERMINATION_OHMS } from './network'
+import type { Prepared } from './prepare'
 import type { Solved, State } from './solved'
 
 /**
- * Drops of every device that draws, with every contact closed. Key `${part}/${device}`. A drop that leans on a
- * missing size or length, or on a device of unknown size, is not checked.
+ * Drops of every device that draws, at their greatest over the throws of changeovers, with every make contact
+ * closed. Key `${part}/${device}`. Outputs that hold a voltage supply as batteries do in circuits without one. A drop
+ * that leans on a missing size or length, or on a device of unknown size, is not checked.
  */
-export function dropsOf(design: Design, ruleSet: RuleSet, state: State): Map<string, DropAnswer> {
-  const { any, none } = state
+export function dropsOf(design: Design, ruleSet: RuleSet, states: readonly State[]): Map<string, DropAnswer> {
   const answers = new Map<string, DropAnswer>()
-  const dropOf = loadDrops(any.p, warmOhms(any, ruleSet.dropAtC.value))
-  const without = any === none ? null : loadDrops(none.p, warmOhms(none, ruleSet.dropAtC.value))
-  for (const d of drawing(any.p)) {
-    const id = any.p.form.devices[d]!.id
+  for (const state of states) if (state.closed) addDrops(design, ruleSet, state, answers)
+  return answers
+}
+
+function addDrops(design: Design, ruleSet: RuleSet, state: State, answers: Map<string, DropAnswer>): void {
+  const { any, none } = state
+  const p = heldUp(any)
+  const dropOf = loadDrops(p, warmOhms(any, ruleSet.dropAtC.value))
+  const without = any === none ? null : loadDrops(heldUp(none), warmOhms(none, ruleSet.dropAtC.value))
+  for (const d of drawing(p)) {
+    const id = p.form.devices[d]!.id
     const ref = any.border.devices.get(id)
-    if (!ref || ref.role === 'battery') continue
-    const service = serviceOf(design, ref.part)
+    if (!ref || ref.role === 'battery' || !kindOf(partById(design, ref.part)?.kind ?? '')) continue
     const found = dropOf(d)
+    // The input of a converter that no battery feeds, as from an array, has no voltage to drop from.
+    if ('reason' in found && isInput(any, ref)) continue
+    const service = serviceOf(design, ref.part)
     const other = without?.(none.p.deviceIndex.get(id)!) ?? found
-    answers.set(id, {
+    const answer = {
       part: ref.part,
       device: ref.device.key,
       service,
       limitPercent: ruleSet.dropPercent[service].value,
       drop: answerOf(design, any, found, other),
-    })
+    }
+    const before = answers.get(id)
+    answers.set(id, before ? { ...answer, drop: greater(before.drop, answer.drop) } : answer)
   }
-  return answers
 }
+
+/** Where something feeds it in one position only, that one counts. */
+function greater(a: Answer<Drop>, b: Answer<Drop>): Answer<Drop> {
+  const isUnfed = (x: Answer<Drop>): boolean => 'notChecked' in x && x.notChecked === 'no-battery-feeds-it'
+  if (isUnfed(a)) return b
+  if (isUnfed(b) || 'notChecked' in a) return a
+  return 'notChecked' in b || b.value.volts > a.value.volts ? b : a
+}
+
+/** The network with outputs that hold a voltage as batteries, in the nets where no battery does. */
+function heldUp({ border, p }: Solved): Prepared {
+  const held = new Set(
+    p.form.devices.flatMap((d, i) => (d.emf === undefined ? [] : [p.net[p.positive[i]!]!])),
+  )
+  const devices = p.form.devices.map((d, i) => {
+    const volts = border.devices.get(d.id)?.device.holdsV
+    return d.emf !== undefined || volts == null || held.has(p.net[p.positive[i]!]!) ? d : { ...d, emf: volts }
+  })
+  return { ...p, form: { ...p.form, devices } }
+}
+
+const isInput = ({ border }: Solved, ref: PartDeviceRef): boolean =>
+  [...border.devices.values()].some(
+    (other) => other.part === ref.part && other.device.suppliedBy?.device === ref.device.key,
+  )
 
 function answerOf(
   design: Design,
@@ -47,6 +83,7 @@ function answerOf(
   const branchId = (branch: number): string => s.p.form.branches[branch]!.id
   const conductors = leanedOn(s, found)
   if (conductors.length > 0) return { notChecked: 'missing-run', parts: [], conductors }
+  if (!found.everySupply) return { notChecked: 'too-many-supplies', parts: [], conductors: [] }
   if (!Number.isFinite(found.volts) || 'reason' in without || Math.abs(found.volts - without.volts) > 1e-9) {
     const parts = [...s.border.unknownDevices].flatMap((id) => s.border.devices.get(id)?.part ?? [])
     return { notChecked: 'missing-figure', parts: [...new Set(parts)], conductors: [] }
@@ -57,7 +94,7 @@ function answerOf(
     value: {
       volts: found.volts,
       conductorsV: total,
-      percent: (100 * total) / design.settings.systemV,
+      percent: (100 * total) / nominal(design, found.ofVolts),
       conductors: inConductors
         .map((x) => ({ conductor: branchId(x.branch), volts: x.volts }))
         .sort((a, b) => b.volts - a.volts),
@@ -69,6 +106,10 @@ function answerOf(
     },
   }
 }
+
+/** The system voltage, or that of a circuit which has another. */
+const nominal = ({ settings: { systemV } }: Design, ofVolts: Volts): Volts =>
+  Math.abs(ofVolts - systemV) <= 0.25 * systemV ? systemV : ofVolts
 
 /** Conductors without size or length that the drop hangs on: on the way itself, or in a meshed part that it crosses. */
 function leanedOn({ border, p, envelope }: Solved, found: LoadDrop): ConductorId[] {

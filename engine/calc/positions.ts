@@ -7,8 +7,8 @@ const MOST_THROWS = 16
 const MOST_IN_MESH = 5
 
 export interface Positions {
-  /** Contacts to open, one set a position. The first has every make contact closed. */
-  readonly open: readonly OpenContacts[]
+  /** Contacts to open, one set a position, the first with every make contact closed; `closed`: no make contact is. */
+  readonly positions: readonly { readonly open: OpenContacts; readonly closed: boolean }[]
   /** Contacts of which not every combination is tried; empty as a rule. */
   readonly untried: ReadonlySet<string>
 }
@@ -22,17 +22,17 @@ export interface Positions {
 export function positionsOf(all: Border, lay: (open: OpenContacts) => Prepared): Positions {
   const throws = throwsOf(all)
   const untried = new Set<string>()
-  const open: OpenContacts[] = []
+  const positions: { open: OpenContacts; closed: boolean }[] = []
   for (const thrown of throwsTried(throws, untried)) {
     const start = new Set(thrown)
-    open.push(start)
+    positions.push({ open: start, closed: true })
     for (const contacts of meshedContacts(all, lay(start))) {
       if (contacts.length > MOST_IN_MESH) for (const id of contacts) untried.add(id)
       for (const ids of contacts.length > MOST_IN_MESH ? contacts.map((id) => [id]) : subsets(contacts))
-        open.push(new Set([...thrown, ...ids]))
+        positions.push({ open: new Set([...thrown, ...ids]), closed: false })
     }
   }
-  return { open, untried }
+  return { positions, untried }
 }
 
 /** For each changeover and each of its positions, the contacts that are open then. */

@@ -7,14 +7,16 @@ import { type MeterRole, meter } from './meters'
 import { deviceCurrents, type ReadingError as Misreading, readingErrors } from './reading'
 import { leaningOn, type Solved, type State, untriedAt } from './solved'
 
-/** Truth of every shunt, at its worst over all positions of the contacts. */
+/** Truth of every shunt, at its worst over all throws of changeovers, with every make contact closed. */
 export function shuntsOf(design: Design, states: readonly State[]): Map<PartId, ShuntAnswer> {
   const answers = new Map<PartId, ShuntAnswer>()
-  for (const state of states)
+  for (const state of states) {
+    if (!state.closed) continue
     for (const answer of inState(design, state)) {
       const before = answers.get(answer.part)
       answers.set(answer.part, before ? worseOf(before, answer) : answer)
     }
+  }
   return answers
 }
 
@@ -26,7 +28,7 @@ function inState(design: Design, state: State): ShuntAnswer[] {
   return shunts.flatMap((branch): ShuntAnswer[] => {
     const ref = s.border.branches.get(branch.id)
     if (!ref) return []
-    const role = roleOf(design, ref.part)
+    const role = meterRoleOf(design, ref.part)
     const e = s.p.branchIndex.get(branch.id)!
     const m = meter(s.p, s.envelope.coefficients, { shunt: e, role })
     const leaning = leaningOn(s, s.envelope.block[e]!)
@@ -84,7 +86,8 @@ function greater(a: Answer<ReadingError>, b: Answer<ReadingError>): Answer<Readi
   return a.value.amps === 'unlimited' || a.value.amps >= b.value.amps ? a : b
 }
 
-function roleOf(design: Design, id: PartId): MeterRole {
+/** What a shunt is there to measure, as its card says. */
+export function meterRoleOf(design: Design, id: PartId): MeterRole {
   const part = partById(design, id)
   const kind = part && kindOf(part.kind)
   return kind && complete(kind.fields, part.values).role === 'load' ? 'load' : 'battery'

@@ -20,6 +20,8 @@ export interface Solved {
 export interface State {
   readonly any: Solved
   readonly none: Solved
+  /** Every make contact closed: no meshed part is opened to see how current divides then. */
+  readonly closed: boolean
   /** Contacts of which not every combination is tried. */
   readonly untried: ReadonlySet<string>
 }

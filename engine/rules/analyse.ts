@@ -12,6 +12,6 @@ export interface Analysed {
 
 /** Everything that the engine has to say about a design: figures and findings. Pure; cost as in answersOf. */
 export function analyse(design: Design): Analysed {
-  const { answers, border, ruleSet } = answersOf(design)
-  return { answers, findings: findingsOf({ design, border, poles: polesOf(design), answers, ruleSet }) }
+  const analysis = answersOf(design)
+  return { answers: analysis.answers, findings: findingsOf({ design, poles: polesOf(design), ...analysis }) }
 }

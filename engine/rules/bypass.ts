@@ -1,6 +1,6 @@
 import { reroutedReturn, returnsOf } from './rerouted'
 import { type Case, found, type Rule } from './rule'
-import { isZero } from './shares'
+import { isDeaf, isZero, measuredElsewhere } from './shares'
 
 /** M1: a load whose return misses the load-side shunt: what it draws is not shown. */
 export const bypass: Rule = {
@@ -8,10 +8,11 @@ export const bypass: Rule = {
   looksFor: 'loads that bypass the load-side shunt',
   check: (c) =>
     [...c.answers.shunts.values()].flatMap((shunt) => {
-      if (shunt.role !== 'load' || shunt.reversed) return []
-      const loads = shunt.shares.filter((s) => s.role === 'load')
-      if (loads.every(isZero)) return []
-      return loads.filter(isZero).map((s) => {
+      if (shunt.role !== 'load' || isDeaf(shunt)) return []
+      const missed = shunt.shares.filter(
+        (s) => s.expected === 1 && isZero(s) && !measuredElsewhere(c.answers.shunts, shunt, s),
+      )
+      return missed.map((s) => {
         const fix = reroutedReturn(c, shunt.part, s.part, s.device)
         return found(
           'M1',

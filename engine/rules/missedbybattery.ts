@@ -1,5 +1,5 @@
 import { found, type Rule } from './rule'
-import { isZero } from './shares'
+import { isDeaf, isZero, measuredElsewhere } from './shares'
 
 /** M6: a load or source whose current the battery shunt never sees: charge and draw come out wrong. */
 export const missedByBattery: Rule = {
@@ -7,9 +7,9 @@ export const missedByBattery: Rule = {
   looksFor: 'loads and sources that bypass the battery shunt',
   check: ({ answers }) =>
     [...answers.shunts.values()].flatMap((shunt) => {
-      if (shunt.role !== 'battery' || shunt.reversed) return []
+      if (shunt.role !== 'battery' || isDeaf(shunt)) return []
       return shunt.shares
-        .filter((s) => s.role !== 'battery' && isZero(s))
+        .filter((s) => s.role !== 'battery' && isZero(s) && !measuredElsewhere(answers.shunts, shunt, s))
         .map((s) =>
           found(
             'M6',

@@ -1,7 +1,9 @@
 import { conductorOhms } from '../calc/network'
 import { kindOf } from '../kinds/all'
+import type { Part } from '../model/design'
+import type { Fields } from '../model/fields'
 import { complete } from '../model/values'
-import { found, type Rule } from './rule'
+import { type Case, found, type Rule } from './rule'
 
 /** D1: size or length of a conductor is not stated: shares, drop and the run ahead of the first device are not checked. */
 export const missingRun: Rule = {
@@ -16,7 +18,7 @@ export const missingRun: Rule = {
           'not-checked',
           'method',
           { conductors: [c.id] },
-          { conductor: c.id, size: c.size === null, length: c.lengthM === null },
+          { conductor: c.id, size: c.size === null || c.lengthM !== null, length: c.lengthM === null },
         ),
       ]
     }),
@@ -26,15 +28,59 @@ export const missingRun: Rule = {
 export const missingField: Rule = {
   id: 'D2',
   looksFor: 'parts with a figure missing that a check needs',
-  check: ({ design }) =>
-    design.parts.flatMap((part) => {
+  check: (c) => {
+    const rows = unratedWays(c)
+    const unknown = new Set([...c.border.unknownDevices].map((id) => c.border.devices.get(id)?.part))
+    return c.design.parts.flatMap((part) => {
       const kind = kindOf(part.kind)
       if (!kind) return []
-      const values = complete(kind.fields, part.values)
-      const lacking = Object.entries(kind.fields)
-        .filter(([key, field]) => field.required && (values[key] === null || values[key] === ''))
-        .map(([, field]) => field.label)
+      const required = requiredOf(kind.fields, part)
+      const lacking = [
+        ...required,
+        ...(rows.get(part.id) ?? []),
+        ...(required.length === 0 && unknown.has(part.id) ? [currentOf(kind.fields, part)] : []),
+      ]
       if (lacking.length === 0) return []
       return [found('D2', 'not-checked', 'method', { parts: [part.id] }, { part: part.id, fields: lacking })]
-    }),
+    })
+  },
+}
+
+function requiredOf(fields: Fields, part: Part): string[] {
+  const values = complete(fields, part.values)
+  return Object.entries(fields)
+    .filter(([key, field]) => field.required && (values[key] === null || values[key] === ''))
+    .map(([, field]) => field.label)
+}
+
+/** What a device's current follows from, where no field is required by itself. */
+function currentOf(fields: Fields, part: Part): string {
+  if (fields.currentA && fields.powerW) return 'Running current or power'
+  const values = complete(fields, part.values)
+  const empty = Object.entries(fields).filter(
+    ([key, field]) =>
+      field.type === 'number' && field.role !== 'result' && field.unit === 'A' && values[key] === null,
+  )
+  const others = Object.entries(fields).filter(
+    ([key, field]) => field.type === 'number' && field.role !== 'result' && values[key] === null,
+  )
+  return (empty[0] ?? others[0])?.[1].label ?? 'Current'
+}
+
+/** Ways of fuse blocks that are in use and have no rating, by part. */
+function unratedWays({ border }: Case): Map<string, string[]> {
+  const joined = new Set<string>()
+  for (const c of border.conductors.values())
+    for (const end of [c.from, c.to]) joined.add(`${end.part}/${end.terminal}`)
+  const ways = new Map<string, string[]>()
+  for (const id of border.unrated) {
+    const ref = border.branches.get(id)
+    if (!ref || ref.branch.name === undefined || ref.branch.kind !== 'fuse') continue
+    if (!joined.has(`${ref.part}/${ref.branch.to}`)) continue
+    const list = ways.get(ref.part)
+    const rating = `Rating of ${ref.branch.name}`
+    if (list) list.push(rating)
+    else ways.set(ref.part, [rating])
+  }
+  return ways
 }

@@ -1,3 +1,4 @@
+import type { Answer, WorstCase } from '../calc/answers'
 import { found, type Rule } from './rule'
 
 /** C2: a battery without a stated limit leaves worst-case currents without a bound. */
@@ -5,18 +6,35 @@ export const noLimit: Rule = {
   id: 'C2',
   looksFor: 'currents without a bound, because a limit is not stated',
   check: ({ answers, border }) => {
-    const open = [...answers.runs].filter(
-      ([, run]) => 'value' in run.design && run.design.value === 'unlimited',
+    const conductors = [...answers.runs].flatMap(([id, run]) =>
+      [run.forward, run.backward].some(isEndless) ? [id] : [],
     )
-    if (open.length === 0) return []
-    const parts = new Map<string, { charge: boolean; discharge: boolean }>()
-    for (const { part, device } of border.devices.values()) {
-      if (device.minA !== 'unlimited' && device.maxA !== 'unlimited') continue
-      parts.set(part, { charge: device.minA === 'unlimited', discharge: device.maxA === 'unlimited' })
-    }
-    const conductors = open.map(([id]) => id)
-    return [...parts].map(([part, lacks]) =>
-      found('C2', 'not-checked', 'method', { parts: [part] }, { part, conductors, ...lacks }),
+    const endless = [
+      ...[...answers.runs.values()].flatMap((run) => [run.forward, run.backward]),
+      ...[...answers.branches.values()].map((b) => b.worst),
+      ...answers.bars.values(),
+    ].filter(isEndless)
+    if (endless.length === 0) return []
+    const by = new Set(endless.flatMap((a) => ('value' in a ? a.value.unlimitedBy : [])))
+    const open = [...border.devices.values()].filter(
+      ({ part, device }) => by.has(part) && (device.minA === 'unlimited' || device.maxA === 'unlimited'),
+    )
+    const batteries = open.filter((ref) => ref.role === 'battery')
+    return (batteries.length > 0 ? batteries : open).map(({ part, device }) =>
+      found(
+        'C2',
+        'not-checked',
+        'method',
+        { parts: [part] },
+        {
+          part,
+          conductors,
+          charge: device.minA === 'unlimited',
+          discharge: device.maxA === 'unlimited',
+        },
+      ),
     )
   },
 }
+
+const isEndless = (a: Answer<WorstCase>): boolean => 'value' in a && a.value.amps === 'unlimited'

@@ -1,14 +1,19 @@
 import type { Answers } from '../calc/answers'
 import type { Border } from '../calc/network'
+import type { Prepared } from '../calc/prepare'
+import type { State } from '../calc/solved'
 import type { Design } from '../model/design'
 import type { Pole } from '../model/kind'
 import type { RuleSet } from '../tables/rulesets'
 import type { Finding, Level } from './finding'
 
-/** What every rule looks at: the design, its network with every contact closed, and the answers. */
+/** What every rule looks at: the design, its network with every contact closed, its positions, and the answers. */
 export interface Case {
   readonly design: Design
   readonly border: Border
+  readonly p: Prepared
+  /** One for each position of the contacts that can make a difference. */
+  readonly states: readonly State[]
   readonly poles: ReadonlyMap<string, Pole>
   readonly answers: Answers
   readonly ruleSet: RuleSet

@@ -8,7 +8,7 @@ export const sharedReturn: Rule = {
   check: ({ answers }) =>
     [...answers.shunts.values()].flatMap((shunt) =>
       shunt.shares
-        .filter((s) => s.role !== 'battery' && isPart(s))
+        .filter((s) => s.expected === 1 && isPart(s))
         .map((s) =>
           found(
             'M3',
@@ -18,7 +18,7 @@ export const sharedReturn: Rule = {
             { part: s.part, shunt: shunt.part },
             {
               about: s.device,
-              actual: { value: Math.abs(s.from) * 100, unit: '%' },
+              ...(shunt.leaning ? {} : { actual: { value: Math.abs(s.from) * 100, unit: '%' } }),
               limit: { value: 100, unit: '%' },
             },
           ),

@@ -1,29 +1,31 @@
-import { prepare } from '../calc/prepare'
+import { shortedDevices } from './polarity'
 import { found, type Rule } from './rule'
 
-/** J1: both terminals of a device lie in one net: a short circuit across it, closed through whatever joins them. */
+/**
+ * J1: both terminals of a device lie in one net: a short circuit across it, closed through whatever joins them.
+ * Where a source is shorted, what stands beside it in the same net is shorted by the same join and is not listed.
+ */
 export const shortCircuit: Rule = {
   id: 'J1',
   looksFor: 'devices with both terminals joined to each other',
-  check: ({ border }) => {
-    const p = prepare(border.form)
-    return border.form.devices.flatMap((d, i) => {
-      if (p.net[p.positive[i]!] !== p.net[p.negative[i]!]) return []
-      const ref = border.devices.get(d.id)
-      if (!ref) return []
-      const level = ref.role === 'battery' || d.sustainedFault !== 0 ? 'danger' : 'warning'
-      return [
+  check: (c) => {
+    const shorted = [...shortedDevices(c)].flatMap((id) => {
+      const ref = c.border.devices.get(id)
+      const net = c.p.net[c.p.positive[c.p.deviceIndex.get(id)!]!]!
+      return ref ? [{ ref, net, feeds: ref.device.sustainedFaultA !== 0 }] : []
+    })
+    const fed = new Set(shorted.filter((s) => s.feeds).map((s) => s.net))
+    return shorted
+      .filter((s) => s.feeds || !fed.has(s.net))
+      .map(({ ref, feeds }) =>
         found(
           'J1',
-          level,
+          feeds ? 'danger' : 'warning',
           'method',
           { parts: [ref.part] },
-          { part: ref.part, source: d.sustainedFault !== 0 },
-          {
-            about: ref.device.key,
-          },
+          { part: ref.part, source: feeds },
+          { about: ref.device.key },
         ),
-      ]
-    })
+      )
   },
 }

@@ -7,9 +7,9 @@ export const sourceBehind: Rule = {
   looksFor: 'chargers, inverter-chargers and batteries behind the load-side shunt',
   check: ({ answers }) =>
     [...answers.shunts.values()].flatMap((shunt) => {
-      if (shunt.role !== 'load' || shunt.reversed) return []
+      if (shunt.role !== 'load') return []
       return shunt.shares
-        .filter((s) => (s.role === 'source' || s.role === 'two-way') && !isZero(s))
+        .filter((s) => s.expected === 0 && !isZero(s))
         .map((s) =>
           found(
             'M2',

@@ -1,4 +1,4 @@
-import { type Prepared, prepare } from '../calc/prepare'
+import type { Prepared } from '../calc/prepare'
 import type { Part } from '../model/design'
 import { coldFactor } from '../tables/coldvoltage'
 import type { Celsius, Volts } from '../units'
@@ -10,7 +10,7 @@ export const stringVoltage: Rule = {
   id: 'V1',
   looksFor: 'PV strings whose cold open-circuit voltage is too high for the controller',
   check: (c) => {
-    const p = prepare(c.border.form)
+    const { p } = c
     const arrays = arraysOf(c, p)
     if (arrays.length === 0) return []
     return c.design.parts.flatMap((part) => {

@@ -1,5 +1,10 @@
 import { conductorName, figure, listed, partName } from './names'
+import { reasonWords } from './reasons'
 import { listFact, textFact, type Wording } from './sentence'
+
+/** A label inside a sentence: "Rated current" becomes "rated current", "PV …" stays. */
+const inSentence = (label: string): string =>
+  /^[A-Z][a-z]/.test(label) ? label[0]!.toLowerCase() + label.slice(1) : label
 
 export const currentWords: Readonly<Record<string, Wording>> = {
   C1: (f, d) => ({
@@ -14,8 +19,17 @@ export const currentWords: Readonly<Record<string, Wording>> = {
     ]
     return {
       title: 'Limit not stated',
-      text: `${partName(d, textFact(f, 'part'))} has no stated ${lacks.join(' and ')} limit, so the worst-case current of ${listed(listFact(f, 'conductors').map((id) => conductorName(d, id)))} has no bound and is not checked.`,
+      text: `${partName(d, textFact(f, 'part'))} has no stated ${lacks.join(' and ')} limit, so ${listFact(f, 'conductors').length > 0 ? `the worst-case current of ${listed(listFact(f, 'conductors').map((id) => conductorName(d, id)))}` : 'a worst-case current'} has no bound and is not checked.`,
       todo: `Type the ${lacks.join(' and ')} limit from its data sheet.`,
+    }
+  },
+  C4: (f, d) => {
+    const conductors = listFact(f, 'conductors').map((id) => conductorName(d, id))
+    const most = conductorName(d, textFact(f, 'most'))
+    return {
+      title: 'Uneven sharing',
+      text: `${listed(conductors)} run side by side with ${figure(Number(f.facts.total), 'A')} between them; ${most} takes ${figure(Number(f.facts.amps), 'A')} of it (an equal share is ${figure(Number(f.facts.equal), 'A')}), and ${figure(f.actual?.value ?? 0, 'A')} if the terminations of the ${conductors.length === 2 ? 'other are' : 'others are'} poor${f.limit ? `; its ampacity is ${figure(f.limit.value, 'A')}` : ''}.`,
+      todo: 'Take conductors of one size and one length, with the same lugs, or one conductor that carries all.',
     }
   },
   F1: (f, d) => ({
@@ -57,8 +71,43 @@ export const currentWords: Readonly<Record<string, Wording>> = {
     }
   },
   D2: (f, d) => ({
-    title: 'Figure missing',
-    text: `${partName(d, textFact(f, 'part'))} lacks ${listed(listFact(f, 'fields').map((x) => x.toLowerCase()))}; what depends on it is not checked.`,
-    todo: 'Take it from the rating plate or the data sheet.',
+    title: listFact(f, 'fields').length === 1 ? 'Figure missing' : 'Figures missing',
+    text: `${partName(d, textFact(f, 'part'))} lacks ${listed(listFact(f, 'fields').map(inSentence))}; what depends on ${listFact(f, 'fields').length === 1 ? 'it' : 'them'} is not checked.`,
+    todo: `Take ${listFact(f, 'fields').length === 1 ? 'it' : 'them'} from the rating plate or the data sheet.`,
   }),
+  D3: (f, d) => {
+    const conductors = listFact(f, 'conductors').map((id) => conductorName(d, id))
+    const one = conductors.length === 1
+    return {
+      title: 'No ampacity',
+      text: `${listed(conductors)} ${one ? 'has' : 'have'} no ampacity, because ${textFact(f, 'reason')}; neither ${one ? 'its' : 'their'} load nor ${one ? 'its' : 'their'} protection is checked.`,
+      todo: 'Choose a size, insulation and surroundings that the rule set covers, or another rule set.',
+    }
+  },
+  D4: (f, d) => {
+    const names = [
+      ...listFact(f, 'conductors').map((id) => conductorName(d, id)),
+      ...listFact(f, 'parts').map((id) => partName(d, id)),
+    ]
+    return {
+      title: 'Check not made',
+      text: `Some check of ${listed(names)} was not made, because ${reasonWords(textFact(f, 'code'))}.`,
+      todo: `Check ${names.length === 1 ? 'it' : 'them'} by hand.`,
+    }
+  },
+  D5: (f, d) => {
+    const part = partName(d, textFact(f, 'part'))
+    const [system, volts] = [figure(Number(f.facts.system), 'V'), figure(Number(f.facts.volts), 'V')]
+    return textFact(f, 'field') === 'ratedV'
+      ? {
+          title: 'Power at the wrong voltage',
+          text: `The power of ${part} is counted at ${system}, but its circuit has ${volts}: its current is wrong in every figure.`,
+          todo: `Type ${volts} as its rated voltage, or type its current.`,
+        }
+      : {
+          title: 'Power at the wrong voltage',
+          text: `The current of ${part} is worked out for a system of ${system}, but its circuit has ${volts}: it is wrong in every figure.`,
+          todo: 'Type the lowest battery voltage at which it runs.',
+        }
+  },
 }

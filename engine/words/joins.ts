@@ -1,4 +1,4 @@
-import { figure, listed, partName } from './names'
+import { conductorName, counted, figure, listed, partName } from './names'
 import { listFact, textFact, type Wording } from './sentence'
 
 export const joinWords: Readonly<Record<string, Wording>> = {
@@ -17,8 +17,14 @@ export const joinWords: Readonly<Record<string, Wording>> = {
         }
       : {
           title: lacks === 'negative' ? 'No return' : 'No feed',
-          text: `${partName(d, textFact(f, 'part'))} has no ${lacks === 'negative' ? 'return' : 'feed'}, so it is in no figure.`,
-          todo: `Join its ${lacks} terminal.`,
+          text:
+            lacks === 'negative' && textFact(f, 'frame') === 'true'
+              ? `${partName(d, textFact(f, 'part'))} returns through its case, but nothing else is joined to the frame, so it is in no figure.`
+              : `${partName(d, textFact(f, 'part'))} has no ${lacks === 'negative' ? 'return' : 'feed'}, so it is in no figure.`,
+          todo:
+            lacks === 'negative' && textFact(f, 'frame') === 'true'
+              ? 'Draw a chassis point and join the battery negative to it.'
+              : `Join its ${lacks} terminal.`,
         }
   },
   J3: (f, d) => ({
@@ -26,20 +32,61 @@ export const joinWords: Readonly<Record<string, Wording>> = {
     text: `${listed(listFact(f, 'devices').map((id) => partName(d, id)))} feed each other in a ring: one of them is commonly reversed. Protection is not checked until this is mended.`,
     todo: 'Check the polarity of each.',
   }),
+  J5: (f, d) =>
+    textFact(f, 'what') === 'mains'
+      ? {
+          title: 'Mains joined to extra-low voltage',
+          text: `${conductorName(d, textFact(f, 'conductor'))} joins a mains terminal to something that is not mains.`,
+          todo: 'Take it off. Mains wiring is for licensed persons only.',
+        }
+      : {
+          title: 'Data port joined to something else',
+          text: `${conductorName(d, textFact(f, 'conductor'))} joins a data port to something that is not a data port; what it would carry is in no figure.`,
+          todo: 'Take it to a data port, or to a power terminal.',
+        },
+  J6: (f, d) => {
+    const parts = listFact(f, 'parts')
+    const one = parts.length === 1
+    return {
+      title: 'No source feeds it',
+      text: `No source reaches both terminals of ${listed(parts.map((id) => partName(d, id)))}, so ${one ? 'its current is' : 'their currents are'} in no figure.`,
+      todo: `Follow the feed and the return of ${one ? 'the load' : 'each load'} back to the batteries and draw what is missing.`,
+    }
+  },
+  J7: (f, d) => ({
+    title: 'Joined the wrong way round',
+    text: `${partName(d, textFact(f, 'part'))} has its positive terminal on the negative side and its negative terminal on the positive side${textFact(f, 'coil') === 'true' ? ' (a coil without a diode would still work)' : ''}. Its current counts the wrong way in every figure.`,
+    todo: 'Exchange its two conductors.',
+  }),
+  J8: (f, d) => ({
+    title: 'Both ends at one place',
+    text: `Both ends of ${conductorName(d, textFact(f, 'conductor'))} are at one place, so it carries nothing.`,
+    todo: 'Take one end to where it was meant to go, or take the conductor off.',
+  }),
   L1: (f, d) => ({
     title: 'No data port for it',
-    text: `${listed(listFact(f, 'devices').map((id) => partName(d, id)))} ${listFact(f, 'devices').length === 1 ? 'needs a wired data port and has' : 'need a wired data port and have'} none; ${figure(f.actual?.value ?? 0, '')} ports are needed and ${figure(f.limit?.value ?? 0, '')} are there.`,
+    text: `${listed(listFact(f, 'devices').map((id) => partName(d, id)))} ${listFact(f, 'devices').length === 1 ? 'needs a wired data port and has' : 'need a wired data port and have'} none; ${counted(f.actual?.value, 'port is', 'ports are')} needed and ${counted(f.limit?.value, 'is', 'are')} there.`,
     todo: 'Add a data expander, or a hub with more ports.',
   }),
   J4: (f, d) => ({
     title: 'Too many lugs on one terminal',
-    text: `${figure(f.actual?.value ?? 0, '')} conductors end at ${textFact(f, 'terminal')} of ${partName(d, textFact(f, 'part'))}, which takes ${figure(f.limit?.value ?? 0, '')}.`,
+    text: `${counted(f.actual?.value, 'conductor ends', 'conductors end')} at ${textFact(f, 'terminal')} of ${partName(d, textFact(f, 'part'))}, which takes ${figure(f.limit?.value ?? 0, '')}.`,
     todo: 'Spread them over a bar.',
   }),
   V1: (f, d) => ({
     title: 'String over voltage when cold',
     text: `At ${textFact(f, 'coldest')} °C the open string gives ${figure(f.actual?.value ?? 0, 'V')} at ${partName(d, textFact(f, 'controller'))}, which takes ${figure(f.limit?.value ?? 0, 'V')} at most.`,
     todo: 'Put fewer modules in series, or take a controller for a higher voltage.',
+  }),
+  X2: (f) => ({
+    title: 'Rule set not known here',
+    text: `The design names a rule set ("${textFact(f, 'named')}") that this version does not know. All checks were made against ${textFact(f, 'used')} instead.`,
+    todo: 'Choose a rule set, or open the design with the version that made it.',
+  }),
+  X3: (f, d) => ({
+    title: 'Not every switch position tried',
+    text: `${listed(listFact(f, 'parts').map((id) => partName(d, id)))} can stand in more combinations than were tried; currents that hang on them are not checked.`,
+    todo: 'Part the design so that fewer of them stand in one ring or work on one circuit, or check these currents by hand.',
   }),
   X1: (f, d) => ({
     title: 'Part not known here',

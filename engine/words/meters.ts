@@ -23,7 +23,7 @@ export const meterWords: Readonly<Record<string, Wording>> = {
   },
   M3: (f, d) => ({
     title: 'Return is shared',
-    text: `Only ${f.actual ? figure(f.actual.value, '%') : 'part'} of the current of ${partName(d, textFact(f, 'part'))} passes ${partName(d, textFact(f, 'shunt'))}; the rest finds another way back.`,
+    text: `Only ${f.actual ? `about ${figure(f.actual.value, '%')}` : 'part'} of the current of ${partName(d, textFact(f, 'part'))} passes ${partName(d, textFact(f, 'shunt'))}; the rest finds another way back.`,
     todo: 'Find the second way back, commonly the chassis, and take it off.',
   }),
   M4: (f, d) => ({
@@ -41,6 +41,22 @@ export const meterWords: Readonly<Record<string, Wording>> = {
     text: `The current of ${partName(d, textFact(f, 'part'))} does not pass ${partName(d, textFact(f, 'shunt'))}: the state of charge will drift away from the truth.`,
     todo: `Move its negative to the other side of ${partName(d, textFact(f, 'shunt'))}.`,
   }),
+  M8: (f, d) => ({
+    title: 'Shunt measures nothing',
+    text: `${textFact(f, 'role') === 'load' ? 'No load' : 'Nothing that the batteries feed or that charges them'} returns through ${partName(d, textFact(f, 'shunt'))}, so it shows nothing.`,
+    todo:
+      textFact(f, 'role') === 'load'
+        ? 'Join it between the source negative bar and the bar on which the loads return.'
+        : 'Join it between the battery negatives and everything else.',
+  }),
+  M9: (f, d) => {
+    const causes = listFact(f, 'causes').map((id) => partName(d, id))
+    return {
+      title: 'Foreign current through the shunt',
+      text: `${partName(d, textFact(f, 'shunt'))} may be up to ${f.actual ? figure(f.actual.value, 'A') : ''} off: current of another circuit${causes.length > 0 ? ` (${listed(causes)})` : ''} runs through it.`,
+      todo: 'Land the return of that circuit on the battery side of the shunt, or part the two circuits.',
+    }
+  },
   M7: (f, d) => ({
     title: f.level === 'danger' ? 'Shunt overloaded' : 'Shunt loaded beyond two thirds',
     text: `${partName(d, textFact(f, 'part'))}, rated ${figure(Number(f.facts.rating ?? 0), 'A')}, may carry ${f.actual ? figure(f.actual.value, f.actual.unit) : ''}; for long it should carry ${f.limit ? figure(f.limit.value, f.limit.unit) : ''} at most.`,

@@ -21,6 +21,10 @@ export function listed(names: readonly string[], most = 4): string {
   return `${shown.join(', ')} and ${rest === 1 ? names[names.length - 1] : `${rest} more`}`
 }
 
+/** "1 port is", "3 ports are": a count with the words for one and for many. */
+export const counted = (value: MaybeUnlimited | undefined, one: string, many: string): string =>
+  `${figure(value ?? 0, '')} ${value === 1 ? one : many}`
+
 /** A figure as a person reads it: about three digits, no trailing zeros: "85 A", "12.4 A", "0.35 V". */
 export function figure(value: MaybeUnlimited, unit: string): string {
   if (value === 'unlimited') return 'unlimited'

@@ -10,6 +10,7 @@ import type {
 } from '../calc/answers'
 import type { Design } from '../model/design'
 import { conductorName, figure, listed, partName } from './names'
+import { reasonWords } from './reasons'
 
 /** Why a current is as large as it is: the state of the devices that brings it about, greatest first. */
 export function whyCurrent(worst: WorstCase, design: Design): string[] {
@@ -50,19 +51,7 @@ export function whyNot(answer: NotChecked, design: Design): string {
     ...answer.parts.map((id) => partName(design, id)),
     ...answer.conductors.map((id) => conductorName(design, id)),
   ]
-  return `Not checked, because ${NOT_CHECKED[answer.notChecked] ?? answer.notChecked}${names.length > 0 ? `: ${listed(names)}` : ''}.`
-}
-
-const NOT_CHECKED: Readonly<Record<string, string>> = {
-  'missing-figure': 'a figure of a part is missing',
-  'missing-run': 'size or length is missing',
-  'missing-size': 'the size is not chosen',
-  'no-table-row': 'the rule set has no figure for this size and insulation',
-  'source-cycle': 'sources feed each other in a ring',
-  'missing-rating': 'a fuse has no rating',
-  'unlimited-mesh': 'devices without a stated limit share a meshed part',
-  'too-many-joins': 'too many two-way joins meet at this bar',
-  'not-in-network': 'it carries no power',
+  return `Not checked, because ${reasonWords(answer.notChecked)}${names.length > 0 ? `: ${listed(names)}` : ''}.`
 }
 
 const VERDICT_WORDS = {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { analyse, readDesign, type Design, type Finding } from '../../engine/index'
+import { analyse, type Design, type Finding, readDesign } from '../../engine/index'
 import { DEMOS } from './demos/all'
 import { MISTAKES, mistakes } from './demos/mistakes'
 import { vetVan } from './demos/vetvan'

@@ -131,15 +131,15 @@ export function cabin(): Design {
   const twelve = d.run('T3.out+', 'F4.in', '8awg', 4)
   d.back('F4.return', 'W2.3r', '8awg', 4, { returnOf: twelve })
   const loads = [
-    ['lamp', 'E1', 'Kitchen light', 2],
-    ['lamp', 'E2', 'Living light', 2.5],
-    ['lamp', 'E3', 'Bunk lights', 2],
-    ['pump', 'M1', 'Water pump', 7],
-    ['socket', 'X1', 'Sockets', 6],
+    ['lamp', 'E1', 'Kitchen light', 2, '14awg'],
+    ['lamp', 'E2', 'Living light', 2.5, '14awg'],
+    ['lamp', 'E3', 'Bunk lights', 2, '14awg'],
+    ['pump', 'M1', 'Water pump', 7, '12awg'],
+    ['socket', 'X1', 'Sockets', 6, '12awg'],
   ] as const
-  loads.forEach(([kind, designation, name, currentA], i) => {
+  loads.forEach(([kind, designation, name, currentA, size], i) => {
     d.part(kind, designation, name, 'cabin', { currentA })
-    d.pair([`F4.${i + 1}`, `${designation}.+`], [`${designation}.-`, `F4.r${i + 1}`], '14awg', 4 + i)
+    d.pair([`F4.${i + 1}`, `${designation}.+`], [`${designation}.-`, `F4.r${i + 1}`], size, 4 + i)
   })
   d.part('monitor-hub', 'K1', 'Monitor hub', 'hall', {
     dataPorts: 3,

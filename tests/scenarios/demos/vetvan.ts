@@ -265,7 +265,7 @@ function loads(d: Draft): void {
     ['socket', 'X11', 'Desk socket', 'desk', 8, '9r', 6, '2.5mm2', 4],
     ['socket', 'X12', 'Bench socket', 'treatment', 9, '10r', 6, '2.5mm2', 4.4],
     ['load', 'E5', 'Centrifuge', 'bench', 10, '11r', 8, '2.5mm2', 3.6],
-    ['motor', 'M4', 'Table lift', 'treatment', 11, '12r', 15, '4mm2', 3.2],
+    ['motor', 'M4', 'Table lift', 'treatment', 11, '12r', 12, '4mm2', 3.2],
     ['lamp', 'E6', 'Rear work light', 'rear door', 12, '13r', 4, '2.5mm2', 6.5],
   ] as const
   for (const [kind, designation, name, location, way, stud, currentA, size, lengthM] of simple)

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
-import { analyse, writeDesign } from '../../../engine/index'
 import { apply } from '../../../engine/edit/apply'
+import { analyse, writeDesign } from '../../../engine/index'
 import { arrangeEdit } from '../../../engine/sheets/arrangedesign'
 import { DEMOS } from './all'
 
