@@ -5,6 +5,7 @@ import type { Flag } from './flags'
 import { natureIn } from './nature'
 import { obstacleOf, placePartLabels } from './placeparts'
 import type { Scene, SceneConductor, SceneLabel, ScenePart, SceneView } from './scene'
+import { setAgain, wallingIn } from './setagain'
 import { partsIn, type Shown, shownIn } from './shown'
 import { wiresOf } from './wires'
 
@@ -29,7 +30,10 @@ export function contentOf(design: Design, answers: Answers | null, view: SceneVi
   return { view, shown, parts: partsIn(design, view, shown) }
 }
 
-/** Lays content out: words beside the parts, then conductors around both. Ways of `previous` are kept where they can be. */
+/**
+ * Lays content out: words beside the parts, then conductors around both. Words that wall a terminal in give way to
+ * its conductors and are set again afterwards. Ways of `previous` are kept where they can be.
+ */
 export function layoutOf(
   design: Design,
   answers: Answers | null,
@@ -38,13 +42,22 @@ export function layoutOf(
   previous: readonly SceneConductor[] = [],
 ): Layout {
   const { view, shown, parts } = content
-  const partLabels = placePartLabels(design, parts, answers)
-  const obstacles = [
-    ...parts.map((p) => ({ id: p.id, ...boxOf(p, design.conductors) })),
-    ...flags.map((f) => ({ id: `flag ${f.conductor} ${f.end}`, ...f.box })),
-    ...partLabels.map(obstacleOf),
-  ]
-  const wires = wiresOf(design, shown, natureIn(design, answers), obstacles, flags, previous)
+  const natureOf = natureIn(design, answers)
+  const boxes = parts.map((p) => ({ id: p.id, ...boxOf(p, design.conductors) }))
+  const solid = [...boxes, ...flags.map((f) => ({ id: `flag ${f.conductor} ${f.end}`, ...f.box }))]
+  const around = (labels: readonly SceneLabel[], before: readonly SceneConductor[]) =>
+    wiresOf(design, shown, natureOf, [...solid, ...labels.map(obstacleOf)], flags, before)
+
+  let partLabels = placePartLabels(design, parts, answers)
+  let wires = around(partLabels, previous)
+  const loose = wallingIn(partLabels, wires.conductors)
+  if (loose.size > 0) {
+    wires = around(
+      partLabels.filter((l) => !loose.has(l)),
+      wires.conductors,
+    )
+    partLabels = setAgain(partLabels, loose, boxes, solid, wires.conductors)
+  }
   return { view, shown, parts: parts.map((p) => scenePart(design, p)), partLabels, flags, ...wires }
 }
 

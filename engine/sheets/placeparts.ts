@@ -1,15 +1,19 @@
 import type { Answers } from '../calc/answers'
+import { keyOf } from '../edit/nets'
 import { type Box, boxOf, terminalsOf } from '../kinds/place'
 import type { Design, Part } from '../model/design'
 import type { Side } from '../model/kind'
-import { type Block, blockOf, LEAST } from './block'
+import { type Block, blockOf } from './block'
 import { partLines } from './partlabels'
 import type { SceneLabel } from './scene'
 
 /** Clear strip between a symbol and its words, and between words of different parts, mm. */
 const GAP = 1
-/** Room kept clear in front of a terminal, mm: the stub of its conductors. */
-const STUB = 5
+/** Room kept clear in front of a terminal that is joined, mm: the stub of its conductors and a turn. */
+const STUB = 7.5
+
+/** Width of that room, mm. */
+const WIDTH = 2.5
 
 /**
  * Words of all parts, each beside its symbol on a side without terminals where there is room: first above, then
@@ -21,7 +25,7 @@ export function placePartLabels(
   answers: Answers | null,
 ): SceneLabel[] {
   const boxes = parts.map((p) => boxOf(p, design.conductors))
-  const stubs = parts.flatMap((p) => terminalsOf(p, design.conductors).map((t) => stubOf(t.x, t.y, t.side)))
+  const stubs = joinedTerminals(design, parts).map((t) => stubOf(t.x, t.y, t.side))
   const taken: Box[] = []
   return parts.map((part, i): SceneLabel => {
     const lines = partLines(design, part, answers)
@@ -33,7 +37,7 @@ export function placePartLabels(
         rank * 0.01 +
         overlap(at, boxes) * 10 +
         overlap(grown(at, GAP), taken) * 10 +
-        overlap(at, stubs) * 3 +
+        overlap(at, stubs) * 10 +
         overlap(grown(at, 2 * GAP), boxes.toSpliced(i, 1))
       if (!best || cost < best.cost) best = { ...candidate, cost }
       if (cost < 0.2) break
@@ -51,6 +55,13 @@ export function placePartLabels(
       leader: null,
     }
   })
+}
+
+function joinedTerminals(design: Design, parts: readonly Part[]) {
+  const joined = new Set(design.conductors.flatMap(({ from, to }) => [keyOf(from), keyOf(to)]))
+  return parts.flatMap((part) =>
+    terminalsOf(part, design.conductors).filter((t) => joined.has(keyOf({ part: part.id, terminal: t.key }))),
+  )
 }
 
 /** The label as an obstacle of the router, a little smaller, so that a line keeps half a millimetre clear of it. */
@@ -96,8 +107,8 @@ function sidesFor(part: Part, design: Design): readonly Side[] {
 
 function stubOf(x: number, y: number, side: Side): Box {
   const [dx, dy] = { left: [-1, 0], right: [1, 0], up: [0, -1], down: [0, 1] }[side] as [number, number]
-  const w = dx === 0 ? LEAST : STUB
-  const h = dy === 0 ? LEAST : STUB
+  const w = dx === 0 ? WIDTH : STUB
+  const h = dy === 0 ? WIDTH : STUB
   return { x: x + (dx * STUB - w) / 2, y: y + (dy * STUB - h) / 2, w, h }
 }
 

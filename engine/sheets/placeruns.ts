@@ -74,6 +74,7 @@ function placed(runs: readonly Run[], around: LabelObstacles, longestLeader: Mil
       ...{ id: drawn.id, w, h, near: stretchesOf(drawn) },
       // Words that have room along their own conductor come before those that will take a leader.
       priority: w <= longest(drawn) ? 1 : 0,
+      reach: longestLeader,
     })),
     around,
   )
@@ -91,7 +92,7 @@ function atParts(runs: readonly Run[], layout: Layout, around: LabelObstacles): 
   const narrow = runs.map((run) => ({ ...run, block: blockOf(run.lines) }))
   const places = placeLabels(
     narrow.map(({ shown: { conductor: c }, block: { w, h } }) => ({
-      ...{ id: c.id, w, h, priority: 1, sides: ['below', 'above'] as const },
+      ...{ id: c.id, w, h, priority: 1, reach: 0, sides: ['below', 'above'] as const },
       near: [c.to.part, c.from.part].flatMap((id) => {
         const label = labelOf.get(id)
         return label ? edgesOf(label, w) : []

@@ -75,7 +75,7 @@ export interface FarCandidate extends Candidate {
 export function* outwardCandidates(label: LabelRequest): Generator<FarCandidate> {
   const { w, h } = label
   const anchors = label.near.flatMap(anchorsOf)
-  for (let d = OUTWARD; d <= REACH; d += OUTWARD)
+  for (let d = OUTWARD; d <= (label.reach ?? REACH); d += OUTWARD)
     for (const anchor of anchors)
       for (let t = -d; t < d; t += OUTWARD)
         for (const [dx, dy] of [

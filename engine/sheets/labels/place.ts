@@ -40,6 +40,7 @@ export function placeLabels(labels: readonly LabelRequest[], obstacles: LabelObs
     const label = labels[i]!
     const found = besideIt(label, all) ?? fartherOff(label, all, solid, lines) ?? lyingOnIt(label)
     placed[i] = found
+    if (!found.placed) continue
     const room = padded(found)
     occupy(all, room)
     occupy(solid, room)

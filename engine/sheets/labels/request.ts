@@ -28,6 +28,8 @@ export interface LabelRequest {
   readonly priority: number
   /** Sides that it may stand on, best first. Default: above, below, left, right. */
   readonly sides?: readonly LabelSide[]
+  /** How far off its middle may stand with a leader; 0: beside what it names or not at all. Default: as far as it takes. */
+  readonly reach?: Millimetres
 }
 
 export interface PlacedLabel extends Rect {

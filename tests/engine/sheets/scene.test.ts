@@ -1,0 +1,144 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { terminalsOf } from '../../../engine/kinds/place'
+import { readDesign } from '../../../engine/kinds/readdesign'
+import type { Design } from '../../../engine/model/design'
+import { conductorById, partById } from '../../../engine/model/lookup'
+import { analyse } from '../../../engine/rules/analyse'
+import { extentOf } from '../../../engine/sheets/extent'
+import { sceneOf } from '../../../engine/sheets/makescene'
+import type { Scene, SceneConductor } from '../../../engine/sheets/scene'
+import { layoutQuality } from '../../bench/layoutquality'
+import { design } from '../../build'
+
+const DEMOS = ['camping-trailer', 'expedition-truck', 'mountain-cabin', 'veterinary-van', 'planted-mistakes']
+
+function demo(name: string): Design {
+  const file = new URL(`../../../public/demos/${name}.json`, import.meta.url)
+  const { design: read } = readDesign(readFileSync(file, 'utf8'))
+  if (!read) throw new Error(`${name} is no design`)
+  return read
+}
+
+/** The text of a label, lines in order. */
+const textOf = (scene: Scene, of: Record<string, string>): string =>
+  scene.labels
+    .filter((l) => JSON.stringify(l.of) === JSON.stringify(of))
+    .flatMap((l) => l.marks.map((m) => (m.is === 'text' ? m.text : '')))
+    .join(' ')
+
+const trailer = () =>
+  design({ systemV: 12 })
+    .part('battery', 'G1', { capacityAh: 100, dischargeA: 100, chargeA: 50 }, { x: 0, y: 40 })
+    .part('fuse-block', 'F1', { ratingA: 100, ways: [{ ratingA: 10, label: 'Fridge' }] }, { x: 80, y: 20 })
+    .part('busbar', 'W9', { ratingA: 100 }, { x: 80, y: 80 })
+    .part('load', 'E1', { currentA: 4 }, { x: 200, y: 20, name: 'Fridge' })
+    .join('G1.+', 'F1.in', { size: '16mm2', lengthM: 0.4, colour: 'RD' })
+    .join('W9.1l', 'G1.-', { size: '16mm2', lengthM: 0.5 })
+    .join('F1.1', 'E1.+', { size: '2.5mm2', lengthM: 3, colour: 'RD' })
+    .join('E1.-', 'W9.1r', { size: '2.5mm2', lengthM: 3, returnOf: 'W3' })
+    .build()
+
+describe('views', () => {
+  test('single-line: a return is part of the line of its feed, and its words name the bar', () => {
+    const d = trailer()
+    const scene = sceneOf(d, analyse(d).answers, 'single-line')
+    expect(scene.conductors.map((c) => c.id)).toEqual(['c1', 'c2', 'c3'])
+    expect(scene.conductors.map((c) => c.withReturn)).toEqual([null, null, 'c4'])
+    const words = textOf(scene, { conductor: 'c3' })
+    for (const piece of ['W3/W4', '2.5 mm²', 'RD/BK', '3 m', 'max 4 A', 'F1 10 A', 'return bar W9'])
+      expect(words).toContain(piece)
+  })
+
+  test('both poles: every conductor', () => {
+    const d = trailer()
+    const scene = sceneOf(d, null, 'both-poles')
+    expect(scene.conductors.map((c) => [c.id, c.nature])).toEqual([
+      ['c1', 'positive'],
+      ['c2', 'negative'],
+      ['c3', 'positive'],
+      ['c4', 'negative'],
+    ])
+  })
+
+  test('data: links alone, and the parts that they reach', () => {
+    const d = demo('camping-trailer')
+    const scene = sceneOf(d, null, 'data')
+    expect(scene.conductors.length).toBeGreaterThan(2)
+    expect(scene.conductors.every((c) => c.nature === 'data')).toBe(true)
+    const ends = new Set(scene.conductors.flatMap((c) => [c.from.part, c.to.part]))
+    expect(new Set(scene.parts.map((p) => p.id))).toEqual(ends)
+  })
+})
+
+describe('words', () => {
+  test('of a load: designation, name, current, measured or not', () => {
+    const d = trailer()
+    const { answers } = analyse(d)
+    expect(textOf(sceneOf(d, answers, 'single-line'), { part: 'p4' })).toBe('E1  Fridge 4 A · not measured')
+    expect(textOf(sceneOf(d, null, 'single-line'), { part: 'p4' })).toBe('E1  Fridge 4 A · metering ?')
+  })
+
+  test('a figure that is not known is a question, never a blank', () => {
+    const d = design()
+      .part('battery', 'G1')
+      .part('load', 'E1', {}, { x: 100 })
+      .join('G1.+', 'E1.+')
+      .join('E1.-', 'G1.-')
+      .build()
+    const words = textOf(sceneOf(d, analyse(d).answers, 'both-poles'), { conductor: 'c1' })
+    expect(words).toContain('? mm²')
+    expect(words).toContain('? m')
+    expect(words).toMatch(/max not checked|max unlimited/)
+    expect(words).toMatch(/NO PROTECTION|protection not checked/)
+    expect(textOf(sceneOf(d, null, 'both-poles'), { part: 'p2' })).toContain('? A')
+  })
+
+  test('of a part of an unknown kind', () => {
+    const known = trailer()
+    const d = { ...known, parts: known.parts.map((p) => (p.id === 'p4' ? { ...p, kind: 'teleporter' } : p)) }
+    const scene = sceneOf(d, analyse(d).answers, 'both-poles')
+    expect(textOf(scene, { part: 'p4' })).toContain('unknown kind')
+    expect(scene.conductors.every((c) => c.routed)).toBe(true)
+  })
+})
+
+/** The outside measure: everything against everything, by geometry alone. */
+function qualityOf(d: Design, scene: Scene) {
+  const port = (c: SceneConductor, end: 'from' | 'to') =>
+    terminalsOf(partById(d, c[end].part)!, d.conductors).find((t) => t.key === c[end].terminal)!
+  return layoutQuality(
+    scene.parts,
+    scene.conductors.map((c) => ({
+      id: c.id,
+      from: port(c, 'from'),
+      to: port(c, 'to'),
+      points: c.points.map(([x, y]) => ({ x, y })),
+    })),
+    scene.labels.map(extentOf),
+  )
+}
+
+describe.each(DEMOS)('demo %s', (name) => {
+  const d = demo(name)
+  const { answers } = analyse(d)
+
+  test.each(['single-line', 'both-poles', 'data'] as const)('%s: nothing lies on anything', (view) => {
+    const scene = sceneOf(d, answers, view)
+    const { overlaps, labelCollisions, touches, passes } = qualityOf(d, scene)
+    expect({ overlaps, labelCollisions, touches, passes }).toEqual({
+      overlaps: 0,
+      labelCollisions: 0,
+      touches: 0,
+      passes: 0,
+    })
+    expect(scene.conductors.filter((c) => !c.routed).map((c) => conductorById(d, c.id)!.number)).toEqual([])
+  })
+
+  test('a scene made again from itself stays as it is', () => {
+    const first = sceneOf(d, answers, 'single-line')
+    const again = sceneOf(d, answers, 'single-line', first)
+    expect(again.conductors).toEqual(first.conductors)
+    expect(again.labels).toEqual(first.labels)
+  })
+})
