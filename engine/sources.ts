@@ -157,6 +157,18 @@ export const SOURCES = {
     status: 'restated',
     note: 'Letters of colours.',
   },
+  'din-46234': {
+    title: 'DIN 46234 and DIN 46235, cable lugs: holes for studs',
+    edition: 'not confirmed',
+    status: 'from memory',
+    note: 'Trade practice. For M6 the standards differ, 6.4 and 6.5 mm.',
+  },
+  'iec-60028': {
+    title: 'IEC 60028, annealed copper: 8.89 g/cm³ at 20 °C',
+    edition: 'not confirmed',
+    status: 'from memory',
+    note: 'Mass of copper from the nominal section; the metric series may hold a little less copper than its name says.',
+  },
   'abyc-colours': {
     title: 'ABYC E-11, colours of DC conductors',
     edition: 'edition not stated by the page that restates it',

@@ -1,0 +1,81 @@
+import type { Answers } from '../../calc/answers'
+import type { Design } from '../../model/design'
+import type { Making } from '../../tables/making'
+import { columnWidth } from '../flow'
+import type { Sheet } from '../sheet'
+import { schedulesOf } from './all'
+import { type Page, type PageForm, pageOf } from './page'
+import type { Schedule } from './schedule'
+import { type SetPage, setTables } from './settables'
+import { type TableBlocks, tableBlocks } from './tableblocks'
+
+export interface ScheduleSheetOptions {
+  /** Default A4, upright. */
+  readonly form?: PageForm
+  readonly making?: Making
+  /** Date of issue, ISO 8601. Default: the date of the design. */
+  readonly date?: string
+  /** Number of the first of these sheets, and of all sheets of the pack that they stand in. Default: a set of their own. */
+  readonly first?: number
+  readonly of?: number
+}
+
+/** Every schedule of the design as sheets: frame, title block, cautions, tables with their heads said again. Pure. */
+export function scheduleSheets(
+  design: Design,
+  answers: Answers,
+  options: ScheduleSheetOptions = {},
+): readonly Sheet[] {
+  const page = pageOf(options.form ?? 'A4-portrait')
+  const pages = pagesOf(schedulesOf(design, answers, options.making), page)
+  const first = options.first ?? 1
+  const of = options.of ?? first + pages.length - 1
+  const date = options.date ?? design.settings.date
+  return pages.map(({ marks, titles }, i): Sheet => {
+    const subtitle = titles.join(', ')
+    const words = { documentType: 'Workshop schedules', subtitle, number: first + i, of, date }
+    return {
+      title: `${first + i} ${subtitle}`,
+      w: page.paper.w,
+      h: page.paper.h,
+      marks: [...page.base(design, words), ...marks],
+      links: [],
+    }
+  })
+}
+
+/** Tables that are narrow enough stand in columns; those that need the whole width have sheets of their own. */
+function pagesOf(schedules: readonly Schedule[], { area, columns }: Page): SetPage[] {
+  const laid = schedules.map((s) => inColumns(s, columnWidth(area, columns), columns) ?? across(s, area.w))
+  const runs: (typeof laid)[] = []
+  for (const one of laid) {
+    const run = runs.at(-1)
+    if (run && run[0]!.columns === one.columns) run.push(one)
+    else runs.push([one])
+  }
+  return runs.flatMap((run) =>
+    setTables(
+      run.map((r) => r.table),
+      area,
+      run[0]!.columns,
+    ),
+  )
+}
+
+interface Laid {
+  readonly table: TableBlocks
+  readonly columns: number
+}
+
+function inColumns(schedule: Schedule, width: number, columns: number): Laid | null {
+  if (columns === 1 || schedule.columns.some((c) => c.below !== undefined)) return null
+  const table = tableBlocks(schedule, width, false)
+  return table && { table, columns }
+}
+
+/** Side by side where there is room for every column, otherwise with columns below one another. */
+function across(schedule: Schedule, width: number): Laid {
+  const table = tableBlocks(schedule, width, false) ?? tableBlocks(schedule, width, true)
+  if (!table) throw new RangeError(`the table "${schedule.title}" does not fit into ${width} mm`)
+  return { table, columns: 1 }
+}

@@ -1,0 +1,91 @@
+import type { Millimetres } from '../../units'
+import { LEAST, USUAL } from '../block'
+import { type Weight, widthOf } from '../measure'
+import { type Column, cellText, headed, type Schedule } from './schedule'
+
+/** Columns that share one strip of the table, the first above the others. */
+export interface Strip {
+  readonly columns: readonly Column[]
+  readonly x: Millimetres
+  readonly w: Millimetres
+}
+
+export interface TableLayout {
+  readonly strips: readonly Strip[]
+  readonly w: Millimetres
+  /** Lettering of heads and rows. */
+  readonly height: Millimetres
+}
+
+/** Free room left and right of the words of a cell. */
+export const PAD: Millimetres = 1.2
+
+/** Words of the strip together need at least this much of one line before lettering is made smaller. */
+const ROOMY = 0.8
+
+/**
+ * Strips of a table that is to stand in a width: the larger lettering where it fits without much folding, otherwise
+ * the least. `narrow`: columns that may stand below another one do. null: not even single words fit side by side.
+ */
+export function layTable(schedule: Schedule, width: Millimetres, narrow: boolean): TableLayout | null {
+  const groups = groupsOf(schedule, narrow)
+  for (const height of [USUAL, LEAST]) {
+    const wishes = groups.map((columns) => wishOf(schedule, columns, height))
+    const least = wishes.reduce((sum, wish) => sum + wish.least, 0)
+    const natural = wishes.reduce((sum, wish) => sum + wish.natural, 0)
+    if (least > width || (height > LEAST && natural * ROOMY > width)) continue
+    const widths = shared(wishes, width)
+    let x = 0
+    const strips = groups.map((columns, i): Strip => {
+      const strip = { columns, x, w: widths[i]! }
+      x += strip.w
+      return strip
+    })
+    return { strips, w: x, height }
+  }
+  return null
+}
+
+function groupsOf({ columns }: Schedule, narrow: boolean): Column[][] {
+  const shown = columns.filter((c) => c.band === undefined)
+  if (!narrow) return shown.map((c) => [c])
+  return shown
+    .filter((c) => c.below === undefined)
+    .map((c) => [c, ...shown.filter((other) => other.below === c.key)])
+}
+
+interface Wish {
+  /** Longest word. */
+  readonly least: Millimetres
+  /** Longest cell on one line. */
+  readonly natural: Millimetres
+}
+
+function wishOf({ rows }: Schedule, columns: readonly Column[], height: Millimetres): Wish {
+  let [least, natural] = [0, 0]
+  const count = (text: string, weight: Weight, whole: boolean): void => {
+    for (const word of text.split(' ')) least = Math.max(least, widthOf(word, height, weight))
+    if (whole) natural = Math.max(natural, widthOf(text, height, weight))
+  }
+  for (const column of columns) {
+    count(headed(column), 'bold', false)
+    for (const row of rows) count(cellText(row.cells[column.key]!, column), 'regular', true)
+  }
+  // A hair more, so that a word that just fits is not broken by rounding.
+  const [l, n] = [least + 2 * PAD + 0.1, natural + 2 * PAD + 0.1]
+  return { least: l, natural: Math.max(l, n) }
+}
+
+/** Every strip gets what it wishes up to a common bound, and never less than its longest word. */
+function shared(wishes: readonly Wish[], width: Millimetres): Millimetres[] {
+  const at = (bound: Millimetres) => wishes.map((w) => Math.min(w.natural, Math.max(w.least, bound)))
+  const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0)
+  let [low, high] = [0, Math.max(0, ...wishes.map((w) => w.natural))]
+  if (sum(at(high)) <= width) return at(high)
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2
+    if (sum(at(middle)) <= width) low = middle
+    else high = middle
+  }
+  return at(low)
+}
