@@ -41,6 +41,8 @@ export function startAutosave(): () => void {
 
   const stopDesign = useOpen.subscribe((now, before) => {
     if (now.hold !== 'writing' || now.design === before.design) return
+    const edited = now.history.past.length + now.history.future.length > 0
+    if (!edited && !now.own) return
     if (writing) wanted = now.design
     else void write(now.design)
   })

@@ -1,5 +1,5 @@
 import { type Design, newDesign, type Problem, readDesign, writeDesign } from '../../engine'
-import { lay, useOpen } from '../store/open'
+import { lay, type OpenState, useOpen } from '../store/open'
 import { say } from '../store/say'
 import { clearSelection, lookAtAll, setOverlay } from '../store/view'
 import { fetchKept, lastOpen } from './database'
@@ -8,9 +8,9 @@ import { pickFile, saveFile } from './disk'
 import { takeDesign } from './lock'
 
 /** Puts a design on the table; where another tab holds it, this one only looks. */
-async function show(design: Design, file: Parameters<typeof lay>[2] = null): Promise<void> {
+async function show(design: Design, own: boolean, file: OpenState['file'] = null): Promise<void> {
   const mine = await takeDesign(design.id)
-  lay(design, mine ? 'writing' : 'reading', file)
+  lay(design, mine ? 'writing' : 'reading', own, file)
   clearSelection()
   lookAtAll()
   if (!mine) say('Another tab has this design open. This one only looks.')
@@ -28,18 +28,20 @@ export async function openAtStart(): Promise<void> {
 
 export async function openKept(id: string): Promise<boolean> {
   const kept = await fetchKept(id)
-  if (!kept) return false
-  return openText(kept.text, kept.name)
+  const read = kept && readDesign(kept.text)
+  if (!read?.design) return kept ? listProblems(kept.name, read?.problems ?? []) : false
+  await show(read.design, true)
+  return true
 }
 
 export const openBlank = (): Promise<void> =>
-  show(newDesign(crypto.randomUUID(), { name: '', date: today() }))
+  show(newDesign(crypto.randomUUID(), { name: '', date: today() }), false)
 
 /** A demo opens as a design of its own; the demo itself never changes. */
 export async function openDemo(demo: Demo): Promise<boolean> {
   const read = readDesign(await fetchDemo(demo))
   if (!read.design) return listProblems(demo.file, read.problems)
-  await show({ ...read.design, id: crypto.randomUUID() })
+  await show({ ...read.design, id: crypto.randomUUID() }, false)
   return true
 }
 
@@ -52,8 +54,8 @@ export async function openText(
   const read = readDesign(text)
   if (!read.design) return listProblems(name, read.problems)
   const { design, problems } = read
-  if (problems.length) return listProblems(name, problems, () => void show(design))
-  await show(design, { name, handle })
+  if (problems.length) return listProblems(name, problems, () => void show(design, true))
+  await show(design, true, { name, handle })
   return true
 }
 
@@ -79,7 +81,7 @@ export async function saveToDisk(): Promise<void> {
 export async function openCopy(): Promise<void> {
   const { design } = useOpen.getState()
   const name = `${design.settings.name || 'Untitled design'} (copy)`
-  await show({ ...design, id: crypto.randomUUID(), settings: { ...design.settings, name } })
+  await show({ ...design, id: crypto.randomUUID(), settings: { ...design.settings, name } }, true)
 }
 
 export const fileName = (design: Design): string =>

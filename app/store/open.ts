@@ -20,6 +20,8 @@ export interface OpenState {
   readonly design: Design
   readonly history: History
   readonly hold: Hold
+  /** Worth keeping before its first edit: it came from a file or a copy, not from a demo or an empty sheet. */
+  readonly own: boolean
   /** The real file that it was opened from or saved to. */
   readonly file: { readonly name: string; readonly handle: FileSystemFileHandle | null } | null
 }
@@ -30,6 +32,7 @@ export const useOpen = create<OpenState>(() => ({
   design: EMPTY.design,
   history: EMPTY,
   hold: 'loading',
+  own: false,
   file: null,
 }))
 
@@ -74,6 +77,6 @@ export const nextUndo = (s: OpenState): string | null => s.history.past.at(-1)?.
 export const nextRedo = (s: OpenState): string | null => s.history.future[0]?.name ?? null
 
 /** Replaces the whole: another design is on the table, with no history behind it. */
-export function lay(design: Design, hold: Hold, file: OpenState['file'] = null): void {
-  useOpen.setState({ design, history: historyOf(design), hold, file })
+export function lay(design: Design, hold: Hold, own = false, file: OpenState['file'] = null): void {
+  useOpen.setState({ design, history: historyOf(design), hold, own, file })
 }

@@ -2,6 +2,43 @@ import { expect, test } from 'playwright/test'
 import { Table } from './table'
 import { smallVan } from './van'
 
+test('the first start opens on the demo, and nothing is wrong with it', async ({ page }) => {
+  const table = new Table(page)
+  await table.open()
+  await expect(page.locator('h1')).toContainText('Mobile veterinary van')
+  await expect(table.checks).toContainText('0 dangers, 0 warnings')
+  await table.settled()
+  await table.part('G1').waitFor()
+})
+
+test('a planted mistake is shown, mended with a look at it first, and the mending undone', async ({
+  page,
+}) => {
+  const table = new Table(page)
+  await table.open()
+  await page.getByRole('button', { name: 'Designs' }).click()
+  await page.getByRole('button', { name: /planted mistakes/ }).click()
+  const finding = table.findings.locator('.finding[data-rule="M1"]')
+  await finding.getByRole('button').first().click()
+  await finding.getByRole('button', { name: /^Mend/ }).click()
+  await expect(finding.getByRole('group', { name: 'What mending would do' })).toContainText('end goes to')
+  await finding.getByRole('button', { name: 'Do it' }).click()
+  await expect(finding).toHaveCount(0)
+  await page.keyboard.press('Control+z')
+  await expect(finding).toHaveCount(1)
+})
+
+test('the menu of the sheet turns, duplicates and arranges', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.part('M1').click({ button: 'right' })
+  await page.getByRole('menuitem', { name: /Duplicate/ }).click()
+  await expect(table.part('M2')).toBeVisible()
+  await page.mouse.click(640, 700, { button: 'right' })
+  await page.getByRole('menuitem', { name: /Arrange/ }).click()
+  await expect(page.getByRole('button', { name: 'Undo: Arrange' })).toBeVisible()
+})
+
 test('a load is dragged in, joined, found unprotected, and mended', async ({ page }) => {
   const table = new Table(page)
   await table.openSmallVan(smallVan())
