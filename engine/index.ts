@@ -107,6 +107,22 @@ export { printable, typeSize, widthOf } from './sheets/measure'
 export type { PaperSize } from './sheets/paper'
 export { tickAt } from './sheets/runmarks'
 export type { Scene, SceneConductor, SceneLabel, ScenePart, SceneView } from './sheets/scene'
+export { schedulesOf } from './sheets/schedules/all'
+export { csvOf } from './sheets/schedules/csv'
+export { type Missing, missingIn, missingWords } from './sheets/schedules/missing'
+export type { PageForm } from './sheets/schedules/page'
+export {
+  type Column,
+  cellText,
+  headed,
+  isNotKnown,
+  type NotKnown,
+  type Schedule,
+  type ScheduleCell,
+  type ScheduleRow,
+} from './sheets/schedules/schedule'
+export { type ScheduleSheetOptions, scheduleSheets } from './sheets/schedules/schedulesheets'
+export { type WorkbookPart, workbookParts } from './sheets/schedules/workbook'
 export { type SchematicOptions, schematicSheets } from './sheets/schematic'
 export type { Sheet, SheetLink } from './sheets/sheet'
 export { SOURCES, type Source, type SourceKey, type SourceStatus, sourceOf } from './sources'
@@ -115,6 +131,7 @@ export { COLOURS, colourName, isColour } from './tables/colours'
 export type { Figured } from './tables/figure'
 export { type FuseForm, fuseColour, nextRating, RATINGS } from './tables/fuseratings'
 export { clearsWithin, FUSE_TIMES, type FuseTimes, holdsFor, type TimeGate } from './tables/fusetimes'
+export { type Making, USUAL_MAKING } from './tables/making'
 export { OWN_BOUNDS, OWN_RULES, type OwnRules } from './tables/ownrules'
 export { resistancePerMetre } from './tables/resistance'
 export { type CircuitClass, RULE_SETS, type RuleSet, ruleSetByKey } from './tables/rulesets'

@@ -28,7 +28,7 @@ export function pdfOf(sheets: readonly Sheet[], words: PdfWords, fonts: Fonts): 
   const pdf = new jsPDF({
     unit: 'mm',
     format: [first.w, first.h],
-    orientation: 'landscape',
+    orientation: orientationOf(first),
     compress: true,
     putOnlyUsedFonts: true,
   })
@@ -44,7 +44,7 @@ export function pdfOf(sheets: readonly Sheet[], words: PdfWords, fonts: Fonts): 
   addFont(pdf, 'regular.ttf', fonts.regular, 'normal')
   addFont(pdf, 'bold.ttf', fonts.bold, 'bold')
   sheets.forEach((sheet, i) => {
-    if (i > 0) pdf.addPage([sheet.w, sheet.h], 'landscape')
+    if (i > 0) pdf.addPage([sheet.w, sheet.h], orientationOf(sheet))
     pdf.outline.add(null, sheet.title, { pageNumber: i + 1 })
     paint(pdf, sheet.marks, words.colouring)
     for (const { x, y, w, h, sheet: to } of sheet.links) pdf.link(x, y, w, h, { pageNumber: to + 1 })
@@ -52,6 +52,8 @@ export function pdfOf(sheets: readonly Sheet[], words: PdfWords, fonts: Fonts): 
   attach(pdf, words.attachment.name, words.attachment.bytes, words.attachment.mime)
   return new Uint8Array(pdf.output('arraybuffer'))
 }
+
+const orientationOf = ({ w, h }: Sheet): 'portrait' | 'landscape' => (h > w ? 'portrait' : 'landscape')
 
 function addFont(pdf: jsPDF, file: string, bytes: Uint8Array, style: 'normal' | 'bold'): void {
   pdf.addFileToVFS(file, binary(bytes))

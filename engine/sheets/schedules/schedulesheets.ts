@@ -70,12 +70,11 @@ interface Laid {
 function inColumns(schedule: Schedule, width: number, columns: number): Laid | null {
   if (columns === 1 || schedule.columns.some((c) => c.below !== undefined)) return null
   const table = tableBlocks(schedule, width, false)
-  return table && { table, columns }
+  return table.cramped ? null : { table, columns }
 }
 
-/** Side by side where there is room for every column, otherwise with columns below one another. */
+/** Every column side by side where there is room, otherwise with some below one another. */
 function across(schedule: Schedule, width: number): Laid {
-  const table = tableBlocks(schedule, width, false) ?? tableBlocks(schedule, width, true)
-  if (!table) throw new RangeError(`the table "${schedule.title}" does not fit into ${width} mm`)
-  return { table, columns: 1 }
+  const wide = tableBlocks(schedule, width, false)
+  return { table: wide.cramped ? tableBlocks(schedule, width, true) : wide, columns: 1 }
 }

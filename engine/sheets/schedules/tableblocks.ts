@@ -20,17 +20,16 @@ export interface TableBlocks {
   /** True where a row begins a band. */
   readonly begins: readonly boolean[]
   readonly notes: readonly FlowBlock[]
-  /** Width that the table takes. */
-  readonly w: Millimetres
+  /** Words had to be broken. */
+  readonly cramped: boolean
 }
 
 /** Free room above and below the words of a cell. */
 const GAP: Millimetres = 0.75
 
-/** Pieces of a schedule for a column of paper; null where the table does not fit into its width. */
-export function tableBlocks(schedule: Schedule, width: Millimetres, narrow: boolean): TableBlocks | null {
+/** Pieces of a schedule for a column of paper. */
+export function tableBlocks(schedule: Schedule, width: Millimetres, narrow: boolean): TableBlocks {
   const layout = layTable(schedule, width, narrow)
-  if (!layout) return null
   const bandColumn = schedule.columns.find((c) => c.band)
   const bands = schedule.rows.map((row) =>
     bandColumn ? cellText(row.cells[bandColumn.key]!, bandColumn) : '',
@@ -42,7 +41,7 @@ export function tableBlocks(schedule: Schedule, width: Millimetres, narrow: bool
     band: (row, again) => (bandColumn ? bandBlock(bands[row]!, layout, again) : null),
     begins: bands.map((band, i) => bandColumn !== undefined && band !== bands[i - 1]),
     notes: noteBlocks(schedule, width),
-    w: layout.w,
+    cramped: layout.cramped,
   }
 }
 

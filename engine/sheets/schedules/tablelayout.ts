@@ -15,6 +15,7 @@ export interface TableLayout {
   readonly w: Millimetres
   /** Lettering of heads and rows. */
   readonly height: Millimetres
+  readonly cramped: boolean
 }
 
 /** Free room left and right of the words of a cell. */
@@ -25,25 +26,35 @@ const ROOMY = 0.8
 
 /**
  * Strips of a table that is to stand in a width: the larger lettering where it fits without much folding, otherwise
- * the least. `narrow`: columns that may stand below another one do. null: not even single words fit side by side.
+ * the least. `narrow`: columns that may stand below another one do. Cramped: some word has to be broken.
  */
-export function layTable(schedule: Schedule, width: Millimetres, narrow: boolean): TableLayout | null {
+export function layTable(schedule: Schedule, width: Millimetres, narrow: boolean): TableLayout {
   const groups = groupsOf(schedule, narrow)
-  for (const height of [USUAL, LEAST]) {
-    const wishes = groups.map((columns) => wishOf(schedule, columns, height))
-    const least = wishes.reduce((sum, wish) => sum + wish.least, 0)
-    const natural = wishes.reduce((sum, wish) => sum + wish.natural, 0)
-    if (least > width || (height > LEAST && natural * ROOMY > width)) continue
-    const widths = shared(wishes, width)
-    let x = 0
-    const strips = groups.map((columns, i): Strip => {
-      const strip = { columns, x, w: widths[i]! }
-      x += strip.w
-      return strip
-    })
-    return { strips, w: x, height }
-  }
-  return null
+  const large = wishesOf(schedule, groups, USUAL)
+  if (sum(large, 'least') <= width && sum(large, 'natural') * ROOMY <= width)
+    return layout(groups, large, width, USUAL, false)
+  const wishes = wishesOf(schedule, groups, LEAST)
+  if (sum(wishes, 'least') <= width) return layout(groups, wishes, width, LEAST, false)
+  const most = width / groups.length
+  const capped = wishes.map(({ least, natural }) => ({ least: Math.min(least, most), natural }))
+  return layout(groups, capped, width, LEAST, true)
+}
+
+function layout(
+  groups: readonly (readonly Column[])[],
+  wishes: readonly Wish[],
+  width: Millimetres,
+  height: Millimetres,
+  cramped: boolean,
+): TableLayout {
+  const widths = shared(wishes, width)
+  let x = 0
+  const strips = groups.map((columns, i): Strip => {
+    const strip = { columns, x, w: widths[i]! }
+    x += strip.w
+    return strip
+  })
+  return { strips, w: x, height, cramped }
 }
 
 function groupsOf({ columns }: Schedule, narrow: boolean): Column[][] {
@@ -60,6 +71,15 @@ interface Wish {
   /** Longest cell on one line. */
   readonly natural: Millimetres
 }
+
+const wishesOf = (
+  schedule: Schedule,
+  groups: readonly (readonly Column[])[],
+  height: Millimetres,
+): readonly Wish[] => groups.map((columns) => wishOf(schedule, columns, height))
+
+const sum = (wishes: readonly Wish[], of: keyof Wish): Millimetres =>
+  wishes.reduce((all, wish) => all + wish[of], 0)
 
 function wishOf({ rows }: Schedule, columns: readonly Column[], height: Millimetres): Wish {
   let [least, natural] = [0, 0]
@@ -79,12 +99,12 @@ function wishOf({ rows }: Schedule, columns: readonly Column[], height: Millimet
 /** Every strip gets what it wishes up to a common bound, and never less than its longest word. */
 function shared(wishes: readonly Wish[], width: Millimetres): Millimetres[] {
   const at = (bound: Millimetres) => wishes.map((w) => Math.min(w.natural, Math.max(w.least, bound)))
-  const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0)
+  const total = (bound: Millimetres) => at(bound).reduce((a, b) => a + b, 0)
   let [low, high] = [0, Math.max(0, ...wishes.map((w) => w.natural))]
-  if (sum(at(high)) <= width) return at(high)
+  if (total(high) <= width) return at(high)
   for (let i = 0; i < 40; i++) {
     const middle = (low + high) / 2
-    if (sum(at(middle)) <= width) low = middle
+    if (total(middle) <= width) low = middle
     else high = middle
   }
   return at(low)
