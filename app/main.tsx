@@ -14,6 +14,7 @@ import { createRoot } from 'react-dom/client'
 import { App } from './App'
 import { startAutosave } from './files/autosave'
 import { openAtStart } from './files/session'
+import { startThumbnails } from './files/thumbnails'
 import { watchKeys } from './store/keys'
 import { watchPointer } from './store/say'
 import { startTheme } from './theme/theme'
@@ -23,6 +24,7 @@ startTheme()
 watchPointer()
 watchKeys()
 startAutosave()
+startThumbnails()
 
 startEngine()
 

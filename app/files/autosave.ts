@@ -1,11 +1,7 @@
 import { type Design, writeDesign } from '../../engine'
-import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useSaved } from '../store/saved'
-import { keep, keepThumbnail } from './database'
-import { thumbnailOf } from './thumbnail'
-
-const THUMBNAIL_AFTER_MS = 1500
+import { keep } from './database'
 
 /**
  * Keeps every edit in the browser's database, at once: while one write is under way the newest design waits, so at
@@ -39,28 +35,11 @@ export function startAutosave(): () => void {
     if (next) void write(next)
   }
 
-  const stopDesign = useOpen.subscribe((now, before) => {
+  return useOpen.subscribe((now, before) => {
     if (now.hold !== 'writing' || now.design === before.design) return
     const edited = now.history.past.length + now.history.future.length > 0
     if (!edited && !now.own) return
     if (writing) wanted = now.design
     else void write(now.design)
   })
-
-  let timer: ReturnType<typeof setTimeout> | undefined
-  const stopScene = useLatest.subscribe((now, before) => {
-    if (now.scene === before.scene || !now.scene || !now.laidOut) return
-    const { scene, laidOut } = now
-    clearTimeout(timer)
-    timer = setTimeout(async () => {
-      const picture = await thumbnailOf(scene)
-      if (picture) await keepThumbnail(laidOut.id, picture).catch(() => {})
-    }, THUMBNAIL_AFTER_MS)
-  })
-
-  return () => {
-    stopDesign()
-    stopScene()
-    clearTimeout(timer)
-  }
 }
