@@ -15,7 +15,7 @@ export function ruleSetBlocks(design: Design, findings: readonly Finding[], widt
   const { settings } = design
   const set = ruleSetOf(design) ?? RULE_SETS[0]!
   const sources = new Set<string>([set.ampacity.source, ...figuresOf(set).map(([, , f]) => f.source)])
-  for (const f of findings) sources.add(f.source)
+  for (const f of findings) if (f.source !== 'rule-set') sources.add(f.source)
   return [
     heading('Rule set', width),
     paragraph(set.title, width, { weight: 'bold', after: 0.4 }),
@@ -65,13 +65,17 @@ function flagged({ source, confirmed }: Figured): string {
 
 const STATUS: Readonly<Record<SourceStatus, string>> = {
   confirmed: 'read in the source',
-  restated: 'restated by public pages',
+  restated: 'restated in public',
   'from memory': 'FROM MEMORY, not confirmed',
   'common practice': 'common practice, no published source',
 }
 
-const sourceWords = ({ title, edition, status }: Source): string =>
-  `${title}${edition === '' ? '' : `, ${edition}`}: ${STATUS[status]}.`
+/** "Title, edition: how it was read."; what the title or the edition says already is not said twice. */
+function sourceWords({ title, edition, status }: Source): string {
+  const said = `${title}${edition === '' ? '' : `, ${edition}`}`
+  const again = status === 'restated' ? /restate/.test(edition) : title.toLowerCase().startsWith(status)
+  return again ? `${said}.` : `${said}: ${STATUS[status]}.`
+}
 
 const sourceNamed = (key: string): Source | undefined =>
   Object.hasOwn(SOURCES, key) ? SOURCES[key as SourceKey] : undefined

@@ -1,4 +1,5 @@
-import { readFileSync, writeFileSync } from 'node:fs'
+import { writeFileSync } from 'node:fs'
+import { readWeight } from './read'
 import { readTypeface, type Typeface } from './truetype'
 
 /**
@@ -6,17 +7,9 @@ import { readTypeface, type Typeface } from './truetype'
  * reading files. Run again when the typeface changes: `npx tsx tests/reference/typeface/make.ts`.
  */
 
-export const FILES = {
-  regular: '400Regular/IBMPlexSansCondensed_400Regular.ttf',
-  bold: '600SemiBold/IBMPlexSansCondensed_600SemiBold.ttf',
-} as const
-
 const ROOT = new URL('../../..', import.meta.url).pathname
 
-export const typefaceOf = (weight: keyof typeof FILES): Typeface =>
-  readTypeface(
-    readFileSync(`${ROOT}node_modules/@expo-google-fonts/ibm-plex-sans-condensed/${FILES[weight]}`),
-  )
+export const typefaceOf = (weight: 'regular' | 'bold'): Typeface => readTypeface(readWeight(weight))
 
 /** Runs of neighbouring characters: "code:width,width…", parted by spaces. A width that repeats is left empty. */
 export function runsOf(face: Typeface): string[] {
