@@ -68,6 +68,7 @@ export const shunt = defineKind({
         from: 's',
         to: 'b',
         ohms: shuntOhms(v) ?? USUAL_OHMS,
+        measures: v.role,
         kind: 'shunt',
         ratingA: v.ratingA,
       },

@@ -40,6 +40,8 @@ export interface PartBranch {
   readonly name?: string
   /** Contacts of one changeover share a throw name; only one position of a throw is closed at a time. */
   readonly changeover?: { readonly name: string; readonly position: string }
+  /** Shunt: what its reading is taken for. */
+  readonly measures?: 'battery' | 'load'
   /** What works a contact; absent: a hand, a temperature, a level. */
   readonly workedBy?: WorkedBy
 }
