@@ -80,6 +80,11 @@ export interface RunAnswer {
   readonly from: Answer<EndAnswer>
   readonly to: Answer<EndAnswer>
   readonly verdict: Answer<Verdict>
+  /**
+   * The end on which a verdict of unprotected, device-too-big or sources-add-up rests; else null. It may stand though
+   * the answers of the ends do not, where a figure is missing that could only make it worse.
+   */
+  readonly cause: EndAnswer | null
   /** Unprotected ends only: length from the source to the far end of this run, and what the rule set allows, m. */
   readonly aheadM: number | null
   readonly aheadAllowedM: number | null

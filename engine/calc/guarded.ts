@@ -21,7 +21,7 @@ export function guardedEnd(states: readonly State[], conductor: string, end: End
     if (best === null || above(answer.flow, best.answer.flow)) best = { solved: any, answer }
   }
   if (best === null) return { notChecked: 'not-in-network', parts: [], conductors: [] }
-  return { value: endAnswer(best.solved, best.answer) }
+  return { value: endAnswer(best.solved.border, best.answer) }
 }
 
 /** Does what can come hang on a device of unknown size? Then it is known only to be no less than without it. */
@@ -43,15 +43,15 @@ export function missingFigure(border: Border): NotChecked {
 const above = (a: number | 'unlimited', b: number | 'unlimited'): boolean =>
   b !== 'unlimited' && (a === 'unlimited' || a > b)
 
-function endAnswer(s: Solved, answer: Told): EndAnswer {
+export function endAnswer(border: Border, answer: Told): EndAnswer {
   if ('path' in answer)
     return {
       amps: 'unlimited',
       guards: [],
-      way: answer.path.filter((id) => s.border.conductors.has(id)),
-      source: partOfDevice(s.border, answer.source) ?? null,
+      way: answer.path.filter((id) => border.conductors.has(id)),
+      source: partOfDevice(border, answer.source) ?? null,
     }
-  return { amps: answer.flow, guards: guardsOf(s.border, answer.cut), way: [], source: null }
+  return { amps: answer.flow, guards: guardsOf(border, answer.cut), way: [], source: null }
 }
 
 export function guardsOf(border: Border, cut: readonly CutMember[]): Guard[] {

@@ -2,10 +2,11 @@ import type { Conductor } from '../model/design'
 import { nearSourceM, type RuleSet } from '../tables/rulesets'
 import type { Amps } from '../units'
 import type { Answer, NotChecked, RunAnswer, Verdict } from './answers'
+import { endAnswer } from './guarded'
 import type { Solved, State } from './solved'
 import { type Allowed, type ConductorVerdict, verdict } from './verdict'
 
-type Judged = Pick<RunAnswer, 'verdict' | 'aheadM' | 'aheadAllowedM'>
+type Judged = Pick<RunAnswer, 'verdict' | 'cause' | 'aheadM' | 'aheadAllowedM'>
 type Told = Pick<RunAnswer, 'from' | 'to' | 'sustained'>
 
 /**
@@ -22,17 +23,23 @@ export function judged(
 ): Judged {
   const allowed: Allowed = { amps: limitA, aheadM: nearSourceM(ruleSet, w.sheathed) }
   const found = gravest(states.flatMap(({ none }) => judge(none, w, allowed) ?? []))
+  const { border } = states[0]!.none
   if (!found) return noFigures({ notChecked: 'not-in-network', parts: [], conductors: [] })
   switch (found.verdict) {
     case 'unprotected':
       return {
         verdict: { value: 'unprotected' },
+        cause: endAnswer(border, { flow: 'unlimited', path: found.path, source: found.source }),
         aheadM: typeof found.aheadM === 'number' ? found.aheadM : null,
         aheadAllowedM: found.allowedM,
       }
     case 'device-too-big':
+      return {
+        ...noFigures({ value: 'device-too-big' }),
+        cause: endAnswer(border, { flow: found.member.amps, cut: [found.member] }),
+      }
     case 'sources-add-up':
-      return noFigures({ value: found.verdict })
+      return { ...noFigures({ value: 'sources-add-up' }), cause: endAnswer(border, found) }
   }
   const gap = [run.from, run.to].find((end): end is NotChecked => 'notChecked' in end)
   if (gap) return noFigures(gap)
@@ -40,6 +47,7 @@ export function judged(
     case 'near-source':
       return {
         verdict: isThin(run, limitA) ? { value: 'thin-return' } : { value: 'near-source' },
+        cause: null,
         aheadM: found.aheadM,
         aheadAllowedM: found.allowedM,
       }
@@ -50,7 +58,12 @@ export function judged(
   }
 }
 
-const noFigures = (verdict: Answer<Verdict>): Judged => ({ verdict, aheadM: null, aheadAllowedM: null })
+const noFigures = (verdict: Answer<Verdict>): Judged => ({
+  verdict,
+  cause: null,
+  aheadM: null,
+  aheadAllowedM: null,
+})
 
 const GRAVEST: readonly ConductorVerdict['verdict'][] = [
   'unprotected',

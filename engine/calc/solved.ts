@@ -72,13 +72,10 @@ export function untriedAt({ any, untried }: State, block: number): NotChecked | 
     : null
 }
 
-/** Parts with an unknown device that has a say in a branch. */
-export function unknownParts({ border, p, envelope }: Solved, branch: number): PartId[] {
-  const shares = envelope.coefficients(branch)
-  const parts = [...border.unknownDevices].flatMap((id) => {
-    const d = p.deviceIndex.get(id)
-    const part = partOfDevice(border, id)
-    return d !== undefined && part !== undefined && shares[d] !== 0 ? [part] : []
-  })
-  return [...new Set(parts)]
+/** Parts of the devices of unknown size that have a say in a worst case; of all such devices where none shows. */
+export function unknownParts({ border, envelope }: Solved, branch: number, side: 'min' | 'max'): PartId[] {
+  const { devices, ray } = envelope.witness(branch, side)
+  const moved = [...devices, ...ray].map((x) => x.device).filter((id) => border.unknownDevices.has(id))
+  const ids = moved.length > 0 ? moved : [...border.unknownDevices]
+  return [...new Set(ids.flatMap((id) => partOfDevice(border, id) ?? []))]
 }

@@ -13,7 +13,7 @@ export function worstOf(states: readonly State[], branch: string, side: 'min' | 
     if (e === undefined) continue
     const amps = side === 'max' ? any.envelope.max[e]! : -any.envelope.min[e]!
     const without = side === 'max' ? none.envelope.max[e]! : -none.envelope.min[e]!
-    const gap = gapOf(state, e, amps, without)
+    const gap = gapOf(state, e, side, amps, without)
     if (gap) return gap
     if (best === null || amps > best.amps) best = { state, e, amps: Math.abs(amps) }
   }
@@ -31,7 +31,13 @@ export function worstOf(states: readonly State[], branch: string, side: 'min' | 
   }
 }
 
-function gapOf(state: State, e: number, amps: number, without: number): NotChecked | null {
+function gapOf(
+  state: State,
+  e: number,
+  side: 'min' | 'max',
+  amps: number,
+  without: number,
+): NotChecked | null {
   const { any } = state
   if (Number.isNaN(amps))
     return { notChecked: any.envelope.noAnswer.get(e) ?? 'no-convergence', parts: [], conductors: [] }
@@ -39,7 +45,7 @@ function gapOf(state: State, e: number, amps: number, without: number): NotCheck
   const gap = leaningOn(any, block) ?? untriedAt(state, block)
   if (gap) return gap
   if (amps === without || Math.abs(amps - without) <= CLOSE) return null
-  return { notChecked: 'missing-figure', parts: unknownParts(any, e), conductors: [] }
+  return { notChecked: 'missing-figure', parts: unknownParts(any, e, side), conductors: [] }
 }
 
 /** The greater of two figures; no answer to one is no answer. */

@@ -24,7 +24,7 @@ export const crowded: Rule = {
             'warning',
             'common-practice',
             { parts: [part.id], conductors: at },
-            { part: part.id, terminal: t.name },
+            { part: part.id, terminal: t.name, data: t.pole === 'data' },
             { about: t.key, actual: { value: at.length, unit: '' }, limit: { value: t.takes, unit: '' } },
           ),
         ]

@@ -25,18 +25,17 @@ export const stringVoltage: Rule = {
       const from = netOf(input.device.negative)
       const to = netOf(input.device.positive)
       if (from === undefined || to === undefined) return []
-      const volts = highest(arrays, from, to)
-      if (volts === null || volts <= limit) return []
       const { coldestC } = c.design.settings
+      const about = { controller: part.id, coldest: coldestC }
+      const volts = highest(arrays, from, to)
+      if (volts !== null && Number.isNaN(volts))
+        return [found('V1', 'not-checked', 'iec-62548', { parts: [part.id] }, about)]
+      if (volts === null || volts <= limit) return []
       return [
-        found(
-          'V1',
-          'danger',
-          'iec-62548',
-          { parts: [part.id] },
-          { controller: part.id, coldest: coldestC },
-          { actual: { value: volts, unit: 'V' }, limit: { value: limit, unit: 'V' } },
-        ),
+        found('V1', 'danger', 'iec-62548', { parts: [part.id] }, about, {
+          actual: { value: volts, unit: 'V' },
+          limit: { value: limit, unit: 'V' },
+        }),
       ]
     })
   },
@@ -50,9 +49,9 @@ interface ArrayEdge {
 
 function arraysOf(c: Case, p: Prepared): ArrayEdge[] {
   return c.design.parts.flatMap((part) => {
-    const volts = part.kind === 'pv-array' ? coldVoltage(part, c.design.settings.coldestC) : null
-    const d = p.deviceIndex.get(`${part.id}/array`)
-    if (volts === null || d === undefined) return []
+    const d = part.kind === 'pv-array' ? p.deviceIndex.get(`${part.id}/array`) : undefined
+    if (d === undefined) return []
+    const volts = coldVoltage(part, c.design.settings.coldestC) ?? Number.NaN
     return [{ low: p.net[p.negative[d]!]!, high: p.net[p.positive[d]!]!, volts }]
   })
 }
@@ -67,7 +66,7 @@ export function coldVoltage(part: Part, at: Celsius): Volts | null {
   return factor === undefined ? null : voc * series * factor
 }
 
-/** Highest sum of array voltages on a way from one net up to another; each array once. */
+/** Highest sum of array voltages on a way from one net up to another; each array once. NaN: one is not known. */
 function highest(arrays: readonly ArrayEdge[], from: number, to: number): Volts | null {
   if (from === to) return 0
   let best: Volts | null = null
@@ -78,7 +77,7 @@ function highest(arrays: readonly ArrayEdge[], from: number, to: number): Volts 
       a.high,
       to,
     )
-    if (rest !== null && (best === null || a.volts + rest > best)) best = a.volts + rest
+    if (rest !== null && (best === null || !(a.volts + rest <= best))) best = a.volts + rest
   })
   return best
 }

@@ -1,4 +1,3 @@
-import { endsOf } from './guards'
 import { found, type Rule } from './rule'
 
 /** P3: each guard alone is within what the conductor may have, their sum at one end is not. */
@@ -9,11 +8,8 @@ export const sumsUp: Rule = {
     design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
       if (!run || !('value' in run.verdict) || run.verdict.value !== 'sources-add-up') return []
-      if (!('value' in run.ampacity)) return []
-      const end = endsOf(run).reduce((most, e) =>
-        e.amps === 'unlimited' || (most.amps !== 'unlimited' && e.amps > most.amps) ? e : most,
-      )
-      const guards = [...new Set(end.guards.map((g) => g.part))]
+      if (!run.cause || !('value' in run.ampacity)) return []
+      const guards = [...new Set(run.cause.guards.map((g) => g.part))]
       return [
         found(
           'P3',
@@ -22,7 +18,7 @@ export const sumsUp: Rule = {
           { conductors: [c.id], parts: guards },
           { conductor: c.id, guards, ampacity: run.ampacity.value.amps },
           {
-            actual: { value: end.amps, unit: 'A' },
+            actual: { value: run.cause.amps, unit: 'A' },
             limit: { value: run.ampacity.value.amps * ruleSet.deviceShare.value, unit: 'A' },
           },
         ),

@@ -1,4 +1,3 @@
-import { strongestGuard } from './guards'
 import { found, type Rule } from './rule'
 
 /** P2: a device (or a source that limits itself) lets through more than the rule set allows for the conductor. */
@@ -9,7 +8,7 @@ export const tooBig: Rule = {
     design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
       if (!run || !('value' in run.verdict) || run.verdict.value !== 'device-too-big') return []
-      const guard = strongestGuard(run)
+      const guard = run.cause?.guards[0]
       if (!guard || !('value' in run.ampacity)) return []
       const allowed = run.ampacity.value.amps * ruleSet.deviceShare.value
       return [

@@ -7,20 +7,21 @@ export const unprotected: Rule = {
   check: ({ design, answers }) =>
     design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
-      if (!run || !('value' in run.verdict) || run.verdict.value !== 'unprotected') return []
-      const ends = (['from', 'to'] as const).filter((end) => {
-        const answer = run[end]
-        return 'value' in answer && answer.value.amps === 'unlimited'
-      })
-      const first = run[ends[0] ?? 'from']
-      const source = 'value' in first ? first.value.source : null
+      if (!run?.cause || !('value' in run.verdict) || run.verdict.value !== 'unprotected') return []
+      const { source, way } = run.cause
       return [
         found(
           'P1',
           'danger',
           'rule-set',
           { conductors: [c.id], parts: source === null ? [] : [source] },
-          { conductor: c.id, source: source ?? '', ends, way: 'value' in first ? first.value.way : [] },
+          {
+            conductor: c.id,
+            source: source ?? '',
+            way,
+            ...(run.aheadM === null ? {} : { aheadM: run.aheadM }),
+            ...(run.aheadAllowedM === null ? {} : { allowedM: run.aheadAllowedM }),
+          },
           { actual: { value: 'unlimited', unit: 'A' } },
         ),
       ]

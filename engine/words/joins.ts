@@ -63,21 +63,43 @@ export const joinWords: Readonly<Record<string, Wording>> = {
     text: `Both ends of ${conductorName(d, textFact(f, 'conductor'))} are at one place, so it carries nothing.`,
     todo: 'Take one end to where it was meant to go, or take the conductor off.',
   }),
-  L1: (f, d) => ({
-    title: 'No data port for it',
-    text: `${listed(listFact(f, 'devices').map((id) => partName(d, id)))} ${listFact(f, 'devices').length === 1 ? 'needs a wired data port and has' : 'need a wired data port and have'} none; ${counted(f.actual?.value, 'port is', 'ports are')} needed and ${counted(f.limit?.value, 'is', 'are')} there.`,
-    todo: 'Add a data expander, or a hub with more ports.',
-  }),
+  L1: (f, d) => {
+    const devices = listFact(f, 'devices')
+    const names = listed(devices.map((id) => partName(d, id)))
+    const one = devices.length === 1
+    const [needed, there] = [f.actual?.value ?? 0, f.limit?.value ?? 0]
+    return needed > there
+      ? {
+          title: one ? 'No data port for it' : 'No data ports for them',
+          text: `${names} ${one ? 'needs a wired data port and has' : 'need a wired data port and have'} none; ${counted(needed, 'port is', 'ports are')} needed and ${counted(there, 'is', 'are')} there.`,
+          todo: 'Add a data expander, or a hub with more ports.',
+        }
+      : {
+          title: 'Not joined to a hub',
+          text: `${names} ${one ? 'has a data lead that reaches' : 'have data leads that reach'} no hub.`,
+          todo: `Join ${one ? 'it' : 'each'} to a free port of the hub or of a data expander.`,
+        }
+  },
   J4: (f, d) => ({
     title: 'Too many lugs on one terminal',
     text: `${counted(f.actual?.value, 'conductor ends', 'conductors end')} at ${textFact(f, 'terminal')} of ${partName(d, textFact(f, 'part'))}, which takes ${figure(f.limit?.value ?? 0, '')}.`,
-    todo: 'Spread them over a bar.',
+    todo: textFact(f, 'data') === 'true' ? 'Give each a port of its own.' : 'Spread them over a bar.',
   }),
-  V1: (f, d) => ({
-    title: 'String over voltage when cold',
-    text: `At ${textFact(f, 'coldest')} °C the open string gives ${figure(f.actual?.value ?? 0, 'V')} at ${partName(d, textFact(f, 'controller'))}, which takes ${figure(f.limit?.value ?? 0, 'V')} at most.`,
-    todo: 'Put fewer modules in series, or take a controller for a higher voltage.',
-  }),
+  V1: (f, d) => {
+    const controller = partName(d, textFact(f, 'controller'))
+    const cold = `${textFact(f, 'coldest')} °C`
+    return f.level === 'not-checked'
+      ? {
+          title: 'Cold voltage not known',
+          text: `The open-circuit voltage at ${controller} at ${cold} is not known, so it is not checked against what ${controller} takes.`,
+          todo: 'Type the open-circuit voltage and the voltage coefficient of the modules from their data sheet.',
+        }
+      : {
+          title: 'String over voltage when cold',
+          text: `At ${cold} the open string gives ${figure(f.actual?.value ?? 0, 'V')} at ${controller}, which takes ${figure(f.limit?.value ?? 0, 'V')} at most.`,
+          todo: 'Put fewer modules in series, or take a controller for a higher voltage.',
+        }
+  },
   X2: (f) => ({
     title: 'Rule set not known here',
     text: `The design names a rule set ("${textFact(f, 'named')}") that this version does not know. All checks were made against ${textFact(f, 'used')} instead.`,
