@@ -1,45 +1,49 @@
 import { type Design, writeDesign } from '../../engine'
 import { useOpen } from '../store/open'
 import { useSaved } from '../store/saved'
-import { keep } from './database'
+import { type Kept, keep } from './database'
+
+type Keep = (design: Omit<Kept, 'thumbnail'>) => Promise<void>
 
 /**
- * Keeps every edit in the browser's database, at once: while one write is under way the newest design waits, so at
- * most one write's time is ever lost. Returns a function that stops it.
+ * Keeps every edit in the browser's database, at once: while one write is under way the newest state of each design
+ * waits, so at most one write's time is ever lost. Returns a function that stops it.
  */
-export function startAutosave(): () => void {
+export function startAutosave(write: Keep = keep): () => void {
+  const wanted = new Map<string, Design>()
   let writing = false
-  let wanted: Design | null = null
 
-  const write = async (design: Design) => {
+  const writeAll = async () => {
     writing = true
     useSaved.setState({ state: 'keeping' })
-    try {
-      const { name, revision } = design.settings
-      await keep({
-        id: design.id,
-        name,
-        revision,
-        parts: design.parts.length,
-        conductors: design.conductors.length,
-        savedAt: new Date().toISOString(),
-        text: writeDesign(design),
+    let failed = false
+    for (let next = first(wanted); next; next = first(wanted)) {
+      wanted.delete(next.id)
+      await write(keptOf(next)).catch(() => {
+        failed = true
       })
-      useSaved.setState({ state: 'kept' })
-    } catch {
-      useSaved.setState({ state: 'failed' })
     }
     writing = false
-    const next = wanted
-    wanted = null
-    if (next) void write(next)
+    useSaved.setState({ state: failed ? 'failed' : 'kept' })
   }
 
   return useOpen.subscribe((now, before) => {
     if (now.hold !== 'writing' || now.design === before.design) return
     const edited = now.history.past.length + now.history.future.length > 0
     if (!edited && !now.own) return
-    if (writing) wanted = now.design
-    else void write(now.design)
+    wanted.set(now.design.id, now.design)
+    if (!writing) void writeAll()
   })
 }
+
+const first = (wanted: ReadonlyMap<string, Design>): Design | undefined => wanted.values().next().value
+
+const keptOf = (design: Design): Omit<Kept, 'thumbnail'> => ({
+  id: design.id,
+  name: design.settings.name,
+  revision: design.settings.revision,
+  parts: design.parts.length,
+  conductors: design.conductors.length,
+  savedAt: new Date().toISOString(),
+  text: writeDesign(design),
+})
