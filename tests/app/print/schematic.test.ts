@@ -51,7 +51,8 @@ describe.each(DEMOS)('%s on paper', (name) => {
     expect(text).toContain('Local codes and the judgement of a licensed practitioner')
     expect(text).toContain('Checks made')
     expect(text).toContain('Rule set')
-    expect(text.toLowerCase()).not.toMatch(/\b(safe|compliant|compliance)\b/)
+    const own = design.parts.reduce((left, { name }) => (name ? left.replaceAll(name, '') : left), text)
+    expect(own.toLowerCase()).not.toMatch(/\b(safe|compliant|compliance)\b/)
   })
 
   test('the same design and date give the same bytes, another date gives others', () => {

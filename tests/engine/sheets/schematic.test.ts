@@ -106,13 +106,13 @@ test('frame of ISO 5457', () => {
 test('a part that is larger than the sheet gets a larger sheet', () => {
   const d = design()
     .part('battery', 'G1', { capacityAh: 100 })
-    .part('busbar', 'W1', { studs: 40 }, { x: 100 })
-    .join('G1.+', 'W1.1l')
+    .part('busbar', 'W901', { studs: 40 }, { x: 100 })
+    .join('G1.+', 'W901.1l')
     .build()
   const { answers, findings } = analyse(d)
   const sheets = schematicSheets(d, answers, findings, { paper: 'A4' })
   const wide = sheets.filter((s) =>
-    textsOf(s).some((t) => t.text === 'W1' && t.weight === 'bold' && t.height > 2),
+    textsOf(s).some((t) => t.text === 'W901' && t.weight === 'bold' && t.height > 2),
   )
   expect(wide.map((s) => [s.w, s.h])).toEqual([[420, 297]])
   expect(sheets.filter((s) => s.w === 297).length).toBeGreaterThan(1)
