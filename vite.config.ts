@@ -8,6 +8,12 @@ export default defineConfig({
   base: './',
   publicDir: `${repo}public`,
   plugins: [react()],
+  // Optional parts of the PDF library that draw web pages: never used here.
+  resolve: {
+    alias: Object.fromEntries(
+      ['html2canvas', 'dompurify', 'canvg'].map((name) => [name, `${repo}app/print/unused.ts`]),
+    ),
+  },
   build: { outDir: `${repo}dist`, emptyOutDir: true, chunkSizeWarningLimit: 900 },
   server: { host: '127.0.0.1', port: 5173 },
   preview: { host: '127.0.0.1', port: 4173 },
