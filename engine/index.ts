@@ -30,6 +30,20 @@ export type { BranchKind, NetworkBranch, NetworkDevice, NetworkForm } from './ca
 export { type LoadFlow, loadFlow, type NoLoadFlow } from './calc/loadflow'
 export { type MeterAnswer, type MeterQuestion, type MeterRole, meter } from './calc/meters'
 export type { MeterStatement, NetworkFile } from './calc/networkfile'
+export { operate } from './calc/operate'
+export { carriedOver, changed, type OperatingChange } from './calc/operating/change'
+export { type Control, controlsOf } from './calc/operating/control'
+export type {
+  DevicePoint,
+  NoOperatingPoint,
+  OperatingNote,
+  OperatingNoteKind,
+  OperatingPoint,
+  OperatingState,
+  PowerBalance,
+  ShuntPoint,
+} from './calc/operating/state'
+export { usualState } from './calc/operating/usual'
 export type { Operation, Operations } from './calc/operation'
 export { type Prepared, prepare } from './calc/prepare'
 export {
@@ -140,6 +154,7 @@ export { withstandK, withstandSeconds, withstandSection } from './tables/withsta
 export type { MaybeUnlimited } from './units'
 export { LEVEL_WORDS, sentence } from './words/findings'
 export { conductorName, figure, listed, partName } from './words/names'
+export { noOperatingWords, operatingNoteWords } from './words/operate'
 export type { Sentence } from './words/sentence'
 export {
   amountWords,

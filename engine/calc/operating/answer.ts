@@ -21,9 +21,10 @@ export function pointOf(
     const e = at.p.branchIndex.get(branch)
     return e === undefined ? 0 : at.flow.branchAmps[e]!
   }
-  const branches = new Map([...border.branches.keys()].map((id) => [id, ampsOf(id)]))
   const conductors = new Map<ConductorId, Amps>()
-  for (const id of border.conductors.keys()) conductors.set(id, ampsOf(id))
+  const branches = new Map<string, Amps>()
+  for (const { id } of border.form.branches)
+    (border.conductors.has(id) ? conductors : branches).set(id, ampsOf(id))
   return {
     ok: true,
     state: stateAfter(plan, state, closed),

@@ -110,7 +110,7 @@ export interface OperatingPoint {
   readonly state: OperatingState
   /** A, positive from → to; 0 where no current can flow. Conductors that carry power only. */
   readonly conductors: ReadonlyMap<ConductorId, Amps>
-  /** A of each fuse, contact and shunt, `${part}/${branch}`; 0 where open. */
+  /** A of each fuse, contact and shunt, `${part}/${branch}`, and of ways to the frame, `${part}/frame`; 0 where open. */
   readonly branches: ReadonlyMap<string, Amps>
   /** V of terminals, `${part}/${terminal}`, above the negative of the battery they are joined to; 0 if to none. */
   readonly volts: ReadonlyMap<string, Volts>
