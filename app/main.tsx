@@ -12,6 +12,7 @@ import './theme/cautions.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App'
+import { Broken } from './Broken'
 import { startAutosave } from './files/autosave'
 import { openAtStart } from './files/session'
 import { startThumbnails } from './files/thumbnails'
@@ -32,6 +33,8 @@ void openAtStart()
 
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
-    <App />
+    <Broken>
+      <App />
+    </Broken>
   </StrictMode>,
 )

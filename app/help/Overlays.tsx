@@ -7,6 +7,7 @@ import { Keys } from './Keys'
 import { PlaceByName } from './PlaceByName'
 import { Print } from './Print'
 import { Problems } from './Problems'
+import { Reconnect } from './Reconnect'
 
 /** Whatever lies over the drawing at the moment. */
 export function Overlays() {
@@ -27,6 +28,8 @@ export function Overlays() {
       return <Cautions onClose={close} />
     case 'print':
       return <Print onClose={close} />
+    case 'reconnect':
+      return <Reconnect conductor={overlay.conductor} end={overlay.end} onClose={close} />
     case 'problems':
       return <Problems overlay={overlay} onClose={close} />
     default:

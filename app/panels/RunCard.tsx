@@ -1,9 +1,10 @@
+import { Unplug } from 'lucide-react'
 import type { Conductor } from '../../engine'
 import { terminalName } from '../store/join'
 import { returnOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
-import { select, useView } from '../store/view'
+import { select, setOverlay, useView } from '../store/view'
 import { RunAnswers } from './RunAnswers'
 import { RunFields } from './RunFields'
 
@@ -28,7 +29,7 @@ export function RunCard({ conductor }: { conductor: Conductor }) {
         )}
       </header>
       <p className="from-to">
-        <EndButton end={conductor.from} /> → <EndButton end={conductor.to} />
+        <End of={conductor} end="from" /> → <End of={conductor} end="to" />
       </p>
       {run && <RunAnswers run={run} />}
       {asOne && <p className="quiet">One line, two conductors: what you set here is set on both.</p>}
@@ -37,10 +38,25 @@ export function RunCard({ conductor }: { conductor: Conductor }) {
   )
 }
 
-function EndButton({ end }: { end: Conductor['from'] }) {
+/** One end: a way to its part, and to take it elsewhere. */
+function End({ of, end }: { of: Conductor; end: 'from' | 'to' }) {
+  const writing = useOpen((s) => s.hold === 'writing')
+  const name = terminalName(of[end])
   return (
-    <button type="button" className="link" onClick={() => select([end.part])}>
-      {terminalName(end)}
-    </button>
+    <span className="end">
+      <button type="button" className="link" onClick={() => select([of[end].part])}>
+        {name}
+      </button>
+      <button
+        type="button"
+        className="icon small"
+        disabled={!writing}
+        aria-label={`Take the end at ${name} elsewhere`}
+        title="Take this end elsewhere"
+        onClick={() => setOverlay({ is: 'reconnect', conductor: of.id, end })}
+      >
+        <Unplug size={14} aria-hidden />
+      </button>
+    </span>
   )
 }

@@ -10,12 +10,18 @@ import { doEdit, useOpen } from './open'
 import { refuse, say } from './say'
 import { select } from './view'
 
+/** The join that was refused only because the two are joined already: asked for again, it is meant. */
+let askedTwice: string | null = null
+
 /** Joins two terminals, with the return where the feed calls for one; or says why not. Returns what was drawn. */
 export function join(from: TerminalRef, to: TerminalRef): ConductorId | null {
   const { design } = useOpen.getState()
-  const edit = joinEdit(design, from, to)
+  const key = `${from.part} ${from.terminal} ${to.part} ${to.terminal}`
+  const edit = joinEdit(design, from, to, { parallel: askedTwice === key })
+  askedTwice = null
   if ('refused' in edit) {
-    refuse(edit.why)
+    if (edit.code === 'already-joined') askedTwice = key
+    refuse(edit.code === 'already-joined' ? `${edit.why} Join them again to lay it.` : edit.why)
     return null
   }
   if (!doEdit(`Join ${terminalName(from)} to ${terminalName(to)}`, edit)) return null

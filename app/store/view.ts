@@ -10,6 +10,7 @@ export type Overlay =
   | { readonly is: 'keys' }
   | { readonly is: 'cautions' }
   | { readonly is: 'print' }
+  | { readonly is: 'reconnect'; readonly conductor: ConductorId; readonly end: 'from' | 'to' }
   | {
       readonly is: 'problems'
       readonly file: string

@@ -42,11 +42,26 @@ it('puts a part without a place clear of the others', () => {
 it('says why a join is refused, and changes nothing', () => {
   const load = place('load', 50, 50)
   const before = design()
-  const at = { part: load.id, terminal: 'pos' }
+  const at = { part: load.id, terminal: '+' }
   join(at, at)
   expect(design()).toBe(before)
   expect(useSay.getState()).toMatchObject({ refused: true })
   expect(useSay.getState().text.length).toBeGreaterThan(10)
+})
+
+it('lays a second conductor beside one when it is asked for again', () => {
+  const battery = place('battery', 50, 50)
+  const bar = place('busbar', 150, 50)
+  const [from, to] = [
+    { part: battery.id, terminal: '+' },
+    { part: bar.id, terminal: '1l' },
+  ]
+  join(from, to)
+  join(from, to)
+  expect(design().conductors).toHaveLength(1)
+  expect(useSay.getState().text).toContain('again')
+  join(from, to)
+  expect(design().conductors).toHaveLength(2)
 })
 
 it('copies, cuts, pastes and duplicates under new designations', () => {

@@ -89,3 +89,15 @@ test('the view changes and keeps the selection', async ({ page }) => {
   await expect(table.run('W6')).toHaveCount(1)
   await expect(table.run('W5')).toHaveClass(/selected/)
 })
+
+test('an end of a conductor is taken to another terminal by name', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.pickRun('W5')
+  await table.card.getByRole('button', { name: 'Take the end at F2 way 2 elsewhere' }).click()
+  await page.keyboard.type('F2 way 3')
+  await page.keyboard.press('Enter')
+  await expect(table.card).toContainText('F2 way 3')
+  await expect(table.card.getByLabel('Length')).toHaveValue('4')
+  await expect(page.getByRole('button', { name: 'Undo: Take W5 to F2 way 3' })).toBeVisible()
+})
