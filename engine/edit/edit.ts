@@ -40,6 +40,7 @@ export type ConductorChange = Partial<
     | 'number'
     | 'returnOf'
     | 'size'
+    | 'locked'
     | 'lengthM'
     | 'colour'
     | 'insulationC'

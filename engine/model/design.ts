@@ -44,6 +44,8 @@ export interface Conductor {
   readonly returnOf: ConductorId | null
   /** Key in the size catalogue: "16mm2", "6awg". null: not chosen yet. */
   readonly size: string | null
+  /** The size is the designer's own choice: sizing leaves it. */
+  readonly locked?: boolean
   /** One way. null: not measured yet. */
   readonly lengthM: Metres | null
   /** IEC 60757 letters: "RD", "BK", "GNYE". */

@@ -94,6 +94,7 @@ export const conductorSchema = z.looseObject({
   to: reference(),
   returnOf: name(64).nullable().default(null),
   size: name(40).nullable().default(null),
+  locked: flag().exactOptional(),
   lengthM: z
     .number(says('a length over 0 and up to 1000 m, or null'))
     .gt(0, says('a length over 0 and up to 1000 m, or null'))

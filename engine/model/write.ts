@@ -23,6 +23,7 @@ const CONDUCTOR = [
   'to',
   'returnOf',
   'size',
+  'locked',
   'lengthM',
   'colour',
   'insulationC',
