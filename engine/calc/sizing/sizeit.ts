@@ -1,0 +1,134 @@
+import type { ConductorId, Design } from '../../model/design'
+import { ruleSetOf } from '../../model/rules'
+import { RULE_SETS } from '../../tables/rulesets'
+import type { Amps } from '../../units'
+import { networkOf } from '../network'
+import { statesOf } from '../states'
+import { type DropCut, meshless } from './dropcuts'
+import { type FreeRun, freeRuns } from './freeruns'
+import { type FuseWay, fuseWays } from './fuseways'
+import type { Selected } from './leastcopper'
+import type { Need } from './needs'
+import { type RatedWays, rateWays } from './rateways'
+import { sizedOf } from './result'
+import { sizeRuns } from './sizeruns'
+import type { Kept, Sizing, SizingScope } from './sizing'
+import { type Trial, trialEdit, tried } from './trial'
+
+/** Rounds in which meshes may settle; after them sizes and ratings only go up. */
+const FREE_ROUNDS = 5
+const MOST_ROUNDS = 60
+
+/**
+ * Standard sizes and ratings for a design, or for a part of it, with the least copper that holds everything together: the
+ * smallest fuses that carry their loads; conductors that carry what the fuses let through, what can last in them and what they
+ * must; the least size of the rule set; the drop of every load, in which conductors that several loads share are chosen
+ * jointly. Currents of a tree do not hang on sizes, and one choice settles it. In a mesh they do: the choice is repeated on the
+ * currents that it brings about until it stays, and after some rounds goes up only. What is given back has been through the full
+ * calculation. Cost: a few times that of the answers, and the choice.
+ */
+export function sizeIt(design: Design, scope: SizingScope): Sizing {
+  const ruleSet = ruleSetOf(design) ?? RULE_SETS[0]!
+  const parts = scope === 'all' ? null : new Set(scope.parts)
+  const conductors = scope === 'all' ? null : new Set(scope.conductors)
+  const ways = fuseWays(design, (id) => parts?.has(id) ?? true)
+  const border = networkOf(design, 'any', new Set())
+  const { free, kept } = freeRuns(design, ruleSet, border, (id) => conductors?.has(id) ?? true)
+  const unsized = new Map<ConductorId, Kept>()
+  const tight = new Set<string>()
+  let trial = firstTrial(free, ways)
+  let cuts: readonly DropCut[] = []
+  for (let round = 1; round <= MOST_ROUNDS; round++) {
+    const now = tried(design, trialEdit(design, trial))
+    const laid = statesOf(now)
+    const settling = round <= FREE_ROUNDS
+    const rated = rateWays(now, ruleSet, laid, ways, tight)
+    if (rated.none.length > 0) return { infeasible: rated.none }
+    const ratings = settling ? rated.ratings : noLower(rated.ratings, trial.ratings)
+    if (!same(ratings, trial.ratings)) {
+      trial = { ...trial, ratings }
+      continue
+    }
+    const open = free.filter(({ conductor }) => !unsized.has(conductor.id))
+    const sized = sizeRuns({
+      design: now,
+      ruleSet,
+      laid,
+      free: open,
+      cuts: settling ? cuts.filter(meshless) : cuts,
+      floor: settling ? new Map() : picked(open, trial),
+    })
+    if ('infeasible' in sized) {
+      const loosened = tightened(sized, ways, rated)
+      if (loosened.length === 0) return { infeasible: sized.infeasible }
+      for (const id of loosened) tight.add(id)
+      continue
+    }
+    if ('unsized' in sized) {
+      for (const gap of sized.unsized) unsized.set(gap.conductor!, gap)
+      const sizes = new Map([...trial.sizes].filter(([id]) => !unsized.has(id)))
+      trial = { ...trial, sizes }
+      continue
+    }
+    if (same(sized.sizes, trial.sizes)) {
+      const all = [...kept, ...unsized.values(), ...rated.kept]
+      return sizedOf({ design, now, trial, rated, sized, free: open, kept: all })
+    }
+    cuts = sized.cuts
+    trial = { ...trial, sizes: sized.sizes }
+  }
+  return { infeasible: [{ key: 'unsettled', conductors: free.map(({ conductor }) => conductor.id) }] }
+}
+
+/** What is there; where nothing is, a size in the middle and the largest rating, so that currents can be worked out. */
+function firstTrial(free: readonly FreeRun[], ways: readonly FuseWay[]): Trial {
+  return {
+    sizes: new Map(
+      free.map(({ conductor, options }) => [
+        conductor.id,
+        conductor.size ?? options[options.length >> 1]!.size.key,
+      ]),
+    ),
+    ratings: new Map(
+      ways.flatMap((way): [FuseWay, Amps][] => {
+        const amps = way.ratingA ?? way.ratings.at(-1)
+        return amps === undefined ? [] : [[way, amps]]
+      }),
+    ),
+  }
+}
+
+/** Ways whose fuses could be smaller, if not for hours, and ask too much of conductors that no size would carry. */
+function tightened(
+  { tooThin }: { readonly tooThin: readonly Need[] },
+  ways: readonly FuseWay[],
+  { because }: RatedWays,
+): string[] {
+  const asking = new Set(
+    tooThin.flatMap((need) => need.guards.flatMap((g) => (g.is === 'device' ? [`${g.part}/${g.key}`] : []))),
+  )
+  return ways.flatMap((way) => {
+    const reason = because.get(way)
+    return reason && reason.key !== 'tight' && asking.has(way.id) ? [way.id] : []
+  })
+}
+
+const noLower = (
+  ratings: ReadonlyMap<FuseWay, Amps>,
+  before: ReadonlyMap<FuseWay, Amps>,
+): ReadonlyMap<FuseWay, Amps> =>
+  new Map([...ratings].map(([way, amps]) => [way, Math.max(amps, before.get(way) ?? 0)]))
+
+const picked = (free: readonly FreeRun[], { sizes }: Trial): Selected =>
+  new Map(
+    free.map(({ conductor, options }) => [
+      conductor.id,
+      Math.max(
+        0,
+        options.findIndex((o) => o.size.key === sizes.get(conductor.id)),
+      ),
+    ]),
+  )
+
+const same = <K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): boolean =>
+  a.size === b.size && [...a].every(([key, value]) => b.get(key) === value)
