@@ -91,6 +91,18 @@ export const SOURCES = {
     status: 'restated',
     note: 'Design current ≤ device rating ≤ current of the conductor; k of the short-circuit law.',
   },
+  'gg-selectivity': {
+    title: 'Published application guidance to gG fuse-links (IEC 60269)',
+    edition: "a fuse maker's guide",
+    status: 'restated',
+    note: 'Two gG links are selective from a ratio of ratings of 1.6 on. Nothing like it is published for automotive classes.',
+  },
+  'lug-ranges': {
+    title: 'Cross-sections for which ring lugs are commonly made',
+    edition: '',
+    status: 'common practice',
+    note: 'No published source; makers differ at both ends of a range.',
+  },
   'nec-continuous': {
     title: 'NFPA 70, 210.19 and 215.2: continuous loads at 125 %',
     edition: 'edition not stated by the article that restates it',

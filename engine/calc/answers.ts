@@ -3,18 +3,12 @@ import type { DeviceRole } from '../model/kind'
 import type { Ampacity } from '../tables/ampacity'
 import type { CircuitClass } from '../tables/rulesets'
 import type { Amps, MaybeUnlimited, Ohms, Volts } from '../units'
+import type { Answer, NotChecked } from './answer'
 import type { FaultAnswers } from './faultanswers'
 
 export type { Ampacity } from '../tables/ampacity'
 
-/** No answer is an answer of its own: a code, and the things to fill in or mend before the check can be made. */
-export interface NotChecked {
-  readonly notChecked: string
-  readonly parts: readonly PartId[]
-  readonly conductors: readonly ConductorId[]
-}
-
-export type Answer<T> = { readonly value: T } | NotChecked
+export type { Answer, NotChecked } from './answer'
 
 /** Device currents that bring about a worst case: a person reads them as "inverter at full draw, chargers off". */
 export interface WitnessLine {

@@ -1,6 +1,6 @@
 import type { ConductorId, PartId, TerminalRef } from '../model/design'
 import type { Amps, MaybeUnlimited, Seconds } from '../units'
-import type { Answer } from './answers'
+import type { Answer } from './answer'
 
 /** What one guarding device sees of the least short circuit at the far end of its conductor. */
 export interface Clearing {

@@ -3,7 +3,7 @@ import type { Design, PartId } from '../model/design'
 import type { Value } from '../model/fields'
 import { partById } from '../model/lookup'
 import { complete } from '../model/values'
-import { type FuseBand, fuseBand } from '../tables/fuseband'
+import { type FuseBand, fuseBand, type OwnPoint } from '../tables/fuseband'
 import type { Amps, Volts } from '../units'
 import type { Border } from './network'
 
@@ -31,7 +31,11 @@ export function fuseFacts(design: Design, border: Border): Map<string, FuseFacts
     const of = valuesOf(design, part)
     const breakingKA = numeric(of('breakingKA'))
     const fuseClass = String(of('class') ?? '')
-    const own = { times: numeric(of('clearsTimes')), seconds: numeric(of('clearsS')) }
+    const point = (name: 'holds' | 'clears'): OwnPoint | null => {
+      const [times, seconds] = [numeric(of(`${name}Times`)), numeric(of(`${name}S`))]
+      return times !== null && seconds !== null && seconds > 0 ? { times, seconds } : null
+    }
+    const own = { holds: point('holds'), clears: point('clears') }
     facts.set(id, {
       part,
       key: branch.key,

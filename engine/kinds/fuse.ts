@@ -43,6 +43,15 @@ export const breakingFields = (f: { voltageV: Volts | null; breakingKA: number |
     },
   ),
   fullDuty: flag('Rated for continuous duty', 'May carry its full rating for ever, not four fifths of it.'),
+  holdsTimes: number(
+    'Surely holds at',
+    '×',
+    'One point of its curve from the data sheet: a multiple of its rating that it bears. Needed where no limits of its class are published.',
+    { min: 1, group: 'Curve' },
+  ),
+  holdsS: number('For', 's', 'Time for which it surely bears that current, from the data sheet.', {
+    group: 'Curve',
+  }),
   clearsTimes: number(
     'Surely clears at',
     '×',

@@ -1,32 +1,51 @@
+import { alternatorLoad } from './alternatorload'
+import { arrayConductor } from './arrayconductor'
+import { arrayCurrent } from './arraycurrent'
 import { barLoad } from './barload'
+import { breaking } from './breaking'
 import { bypass } from './bypass'
+import { chargeLimit } from './chargelimit'
 import { contactLoad } from './contactload'
+import { continuous } from './continuous'
 import { crowded } from './crowded'
 import { deafShunt } from './deafshunt'
 import { drop } from './drop'
+import { faultHeat } from './faultheat'
 import type { Finding, Level } from './finding'
 import { fuseLoad } from './fuseload'
+import { hotWindow } from './hotwindow'
+import { inrush } from './inrush'
+import { leastSize } from './leastsize'
 import { sourceLoop } from './loop'
 import { looseEnd } from './looseend'
+import { lugFit } from './lugfit'
 import { misjoin } from './misjoin'
 import { misplacedShunt } from './misplacedshunt'
 import { missedByBattery } from './missedbybattery'
 import { missingField, missingRun } from './missing'
 import { nearSource } from './nearsource'
 import { noAmpacity } from './noampacity'
+import { noCurve } from './nocurve'
+import { noFaultCurrent } from './nofault'
 import { noLimit } from './nolimit'
+import { noWayLeft } from './nowayleft'
+import { oddRating } from './oddrating'
 import { otherVoltage } from './othervoltage'
 import { overload } from './overload'
 import { ports } from './ports'
+import { ratedVoltage } from './ratedvoltage'
 import { reversedShunt } from './reversedshunt'
 import type { Case, Rule } from './rule'
 import { ruleSetUnknown } from './rulesetunknown'
 import { samePlace } from './sameplace'
+import { selective } from './selective'
 import { sharedReturn } from './sharedreturn'
 import { shortCircuit } from './shortcircuit'
 import { shuntLoad } from './shuntload'
+import { slowClearing } from './slowclearing'
 import { sourceBehind } from './sourcebehind'
 import { stray } from './stray'
+import { stringFuse } from './stringfuse'
 import { stringVoltage } from './stringvoltage'
 import { sumsUp } from './sumsup'
 import { thinReturn } from './thinreturn'
@@ -34,9 +53,12 @@ import { tooBig } from './toobig'
 import { unevenShare } from './unevenshare'
 import { unfed } from './unfed'
 import { unknownKind } from './unknownkind'
+import { unlikeBatteries } from './unlikebatteries'
 import { unmade } from './unmade'
 import { unprotected } from './unprotected'
 import { untriedPositions } from './untried'
+import { voltageRating } from './voltagerating'
+import { wayFuse } from './wayfuse'
 import { wrongPole } from './wrongpole'
 
 /** Every rule, in the order in which findings of one level are shown. A new rule is one file and one line here. */
@@ -49,12 +71,27 @@ export const RULES: readonly Rule[] = [
   tooBig,
   thinReturn,
   sumsUp,
+  breaking,
+  voltageRating,
+  faultHeat,
+  slowClearing,
   overload,
   unevenShare,
   contactLoad,
   barLoad,
+  wayFuse,
+  unlikeBatteries,
+  ratedVoltage,
   fuseLoad,
+  continuous,
+  inrush,
+  chargeLimit,
+  alternatorLoad,
   stringVoltage,
+  stringFuse,
+  arrayConductor,
+  arrayCurrent,
+  hotWindow,
   drop,
   bypass,
   sourceBehind,
@@ -67,9 +104,13 @@ export const RULES: readonly Rule[] = [
   shuntLoad,
   ports,
   crowded,
+  lugFit,
+  leastSize,
   looseEnd,
   unfed,
   noLimit,
+  noFaultCurrent,
+  noCurve,
   missingRun,
   missingField,
   otherVoltage,
@@ -79,6 +120,9 @@ export const RULES: readonly Rule[] = [
   unknownKind,
   ruleSetUnknown,
   nearSource,
+  selective,
+  oddRating,
+  noWayLeft,
   samePlace,
 ]
 

@@ -18,32 +18,47 @@ export interface FuseBand {
   readonly confirmed: boolean
 }
 
-/** One point of a curve as its maker states it: so many times the rating is cleared within so long. */
+/** Points of a curve as its maker states them, at a multiple of the rating. null: not stated. */
+export interface OwnPoints {
+  /** It surely bears this for so long. */
+  readonly holds: OwnPoint | null
+  /** It surely clears this within so long. */
+  readonly clears: OwnPoint | null
+}
+
 export interface OwnPoint {
-  readonly times: number | null
-  readonly seconds: Seconds | null
+  readonly times: number
+  readonly seconds: Seconds
 }
 
 /**
- * The band of a fuse: the published limits of its class, and the maker's own point where one is typed. null: neither
- * is there. A maker's point stands in place of published gates from its current on.
+ * The band of a fuse: the published limits of its class, and the maker's own points where they are typed. A point
+ * stands over the published gates: for smaller currents it holds at least as long, for greater ones it clears at
+ * least as fast. null: there are neither limits nor points.
  */
-export function fuseBand(fuseClass: string, ratingA: Amps, own: OwnPoint): FuseBand | null {
+export function fuseBand(fuseClass: string, ratingA: Amps, { holds, clears }: OwnPoints): FuseBand | null {
   const published = Object.hasOwn(FUSE_TIMES, fuseClass) ? FUSE_TIMES[fuseClass]! : null
-  const point =
-    own.times !== null && own.seconds !== null && own.seconds > 0
-      ? { amps: own.times * ratingA, seconds: own.seconds }
-      : null
-  if (!published && !point) return null
-  const gates = (published?.gates ?? []).map(
-    (g): BandGate => ({ amps: g.times * ratingA, least: g.least, most: g.most }),
-  )
-  if (!point) return { gates, source: published!.source, confirmed: published!.confirmed }
-  return {
-    gates: [...gates.filter((g) => g.amps < point.amps), { amps: point.amps, least: 0, most: point.seconds }],
-    source: 'rating',
+  if (!published && !holds && !clears) return null
+  const band: FuseBand = {
+    gates: (published?.gates ?? []).map((g) => ({ ...g, amps: g.times * ratingA })),
+    source: holds || clears ? 'rating' : published!.source,
     confirmed: published?.confirmed ?? true,
   }
+  const points = [holds, clears].flatMap((point) => (point ? [point.times * ratingA] : []))
+  const at = [...new Set([...band.gates.map((g) => g.amps), ...points])].sort((a, b) => a - b)
+  const gates = at.map((amps): BandGate => {
+    const least = holdsAtLeast(band, amps)
+    const most = clearsBy(band, amps)
+    return {
+      amps,
+      least: holds && amps <= holds.times * ratingA ? Math.max(least, holds.seconds) : least,
+      most:
+        clears && amps >= clears.times * ratingA
+          ? Math.min(most ?? Number.POSITIVE_INFINITY, clears.seconds)
+          : most,
+    }
+  })
+  return { ...band, gates }
 }
 
 /**

@@ -1,13 +1,18 @@
 import type { Design } from '../model/design'
 import type { Finding } from '../rules/finding'
 import { currentWords } from './currents'
+import { faultWords } from './faults'
 import { joinWords } from './joins'
 import { meterWords } from './meters'
 import { protectionWords } from './protection'
+import { pvWords } from './pv'
+import { ratingWords } from './ratings'
 import type { Sentence, Wording } from './sentence'
 
 const ALL = new Map<string, Wording>(
-  [protectionWords, currentWords, meterWords, joinWords].flatMap((words) => Object.entries(words)),
+  [protectionWords, faultWords, currentWords, ratingWords, pvWords, meterWords, joinWords].flatMap((words) =>
+    Object.entries(words),
+  ),
 )
 
 /** The words of a finding. Throws a RangeError for a rule without words: a test holds that there is none. */

@@ -16,5 +16,8 @@ const REASONS: Readonly<Record<string, string>> = {
   'too-large': 'too many fuses bear on one meshed part',
   'no-convergence': 'the search for the worst case came to no end',
   'resistance-spread': 'resistances in one meshed part lie too far apart',
+  'internal-resistance-missing': 'a battery states neither internal resistance nor short-circuit current',
+  'resistance-is-limit': 'the resistance of a battery is only a "not more than" figure',
+  'operating-times-unknown': 'no operating times are published here for the class of the fuse',
   'resistance-out-of-range': 'resistances in one meshed part lie too far apart',
 }

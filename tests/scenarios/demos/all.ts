@@ -25,7 +25,7 @@ export const DEMOS: readonly DemoSource[] = [
   {
     file: 'planted-mistakes.json',
     title: 'The same van with planted mistakes',
-    about: 'Eight things are wrong. Find them, see why, and mend them.',
+    about: 'Twenty-five things are wrong. Find them, see why, and mend them.',
     make: mistakes,
   },
   {

@@ -35,18 +35,28 @@ export function cabin(): Design {
     class: 't',
     voltageV: 125,
     breakingKA: 20,
+    fullDuty: true,
+    holdsTimes: 2.5,
+    holdsS: 6,
+    clearsTimes: 3.5,
+    clearsS: 3,
   })
     .part('isolator', 'Q1', 'Main isolator', 'battery room', { ratingA: 200, voltageV: 60 })
     .part('fuse-bar', 'F2', 'Main distribution', 'plant room', {
       class: 'other',
       voltageV: 80,
       breakingKA: 5,
+      holdsTimes: 2,
+      holdsS: 6,
+      clearsTimes: 4,
+      clearsS: 2,
       feeds: 2,
       ratingA: 250,
       ways: [
         { ratingA: 100, label: 'Inverter' },
         { ratingA: 60, label: 'Solar' },
         { ratingA: 20, label: '12 V converter' },
+        { ratingA: null, label: 'Spare' },
       ],
     })
     .part('shunt', 'B1', 'Battery shunt', 'plant room', { role: 'battery', ratingA: 300, millivolts: 50 })
@@ -89,7 +99,7 @@ export function cabin(): Design {
     maxFuseA: 15,
   })
     .part('breaker', 'F3', 'Array breaker', 'plant room', {
-      ratingA: 25,
+      ratingA: 30,
       class: 'magnetic',
       voltageV: 250,
       breakingKA: 6,
@@ -124,6 +134,7 @@ export function cabin(): Design {
       { ratingA: 10, label: 'Water pump' },
       { ratingA: 10, label: 'Sockets' },
       { ratingA: 3, label: 'Monitor' },
+      { ratingA: null, label: 'Spare' },
     ],
   })
   d.run('F2.3', 'T3.in+', '10awg', 1.2)

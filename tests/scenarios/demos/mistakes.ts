@@ -1,6 +1,7 @@
 import { apply } from '../../../engine/edit/apply'
 import type { Edit } from '../../../engine/edit/edit'
 import type { Design } from '../../../engine/model/design'
+import type { Row, Value } from '../../../engine/model/fields'
 import { newConductor } from '../../../engine/model/newdesign'
 import { conductorNumbered, partNamed } from '../../build'
 import { vetVan } from './vetvan'
@@ -22,6 +23,23 @@ export const MISTAKES: readonly Mistake[] = [
   { what: 'the loads master relay is rated 70 A', rule: 'S1', names: ['K1'] },
   { what: 'the second data expander has two ports', rule: 'L1', names: ['T3'] },
   { what: 'the feed of the ceiling light has no length', rule: 'D1', names: ['W57'] },
+  { what: 'the fuses of the always-on block interrupt 1 kA', rule: 'K1', names: ['F6'] },
+  { what: 'the breaker of the awning array is rated 24 V', rule: 'U1', names: ['F13'] },
+  { what: 'the fuse of battery 2 is slow', rule: 'K3', names: ['F2'] },
+  { what: 'the fuse of the alternator charger is of a class without limits', rule: 'K5', names: ['F10'] },
+  { what: 'the entry step draws six times its current for a second', rule: 'F2', names: ['F7', 'M14'] },
+  { what: 'the heater has a fuse of 10 A', rule: 'F3', names: ['F5'] },
+  { what: 'the ceiling light has a fuse of 8 A', rule: 'F4', names: ['F5'] },
+  { what: 'a way of the charging block may hold 40 A', rule: 'F5', names: ['F4'] },
+  { what: 'the awning controller wants 20 V', rule: 'V2', names: ['G7', 'T3'] },
+  { what: 'the modules of the awning bear 8 A', rule: 'V3', names: ['G7'] },
+  { what: 'the awning feed is 2.5 mm² in a bunch of four', rule: 'V4', names: ['W34'] },
+  { what: 'the front controller may see 9 A', rule: 'V5', names: ['T1', 'G5'] },
+  { what: 'battery 1 may be charged with 60 A', rule: 'R1', names: ['G1', 'G2'] },
+  { what: 'battery 2 is an AGM', rule: 'R2', names: ['G1', 'G2'] },
+  { what: 'the drug safe alarm is for 24 V', rule: 'R3', names: ['E8'] },
+  { what: 'the alternator gives 35 A', rule: 'R4', names: ['G4', 'T4'] },
+  { what: 'the load return bar has studs of M5', rule: 'J9', names: ['W22', 'W4'] },
 ]
 
 /** The veterinary van with one mistake of each kind planted. */
@@ -67,6 +85,16 @@ function planted(clean: Design): Design {
     colour: 'BN',
     returnOf: 'c901',
   }
+  const set = (designation: string, field: string, value: Value): Edit => ({
+    do: 'value',
+    part: part(designation),
+    field,
+    value,
+  })
+  const ways = partNamed(clean, 'F5').values.ways as readonly Row[]
+  const loadsWays = ways.map((way, i) =>
+    i === 1 ? { ...way, ratingA: 8 } : i === 6 ? { ...way, ratingA: 10 } : way,
+  )
   const edits: Edit[] = [
     {
       do: 'reconnect',
@@ -88,6 +116,23 @@ function planted(clean: Design): Design {
     { do: 'remove', parts: [], conductors: [between('T3', 'K12', 'data')] },
     { do: 'value', part: part('K12'), field: 'ports', value: 2 },
     { do: 'conductor', conductors: [between('E2', 'F5', '+')], set: { lengthM: null } },
+    set('F6', 'breakingKA', 1),
+    set('F13', 'voltageV', 24),
+    set('F2', 'clearsTimes', 10),
+    set('F10', 'class', 'other'),
+    set('M14', 'inrush', 6),
+    set('M14', 'inrushS', 1),
+    set('F5', 'ways', loadsWays),
+    set('F4', 'wayMaxA', 40),
+    set('T3', 'pvMinV', 20),
+    set('G7', 'maxFuseA', 8),
+    { do: 'conductor', conductors: [between('G7', 'X1', '+')], set: { size: '2.5mm2', bunched: 4 } },
+    set('T1', 'pvMaxA', 9),
+    set('G1', 'chargeA', 60),
+    set('G2', 'chemistry', 'agm'),
+    set('E8', 'ratedV', 24),
+    set('G4', 'ratedA', 35),
+    set('W4', 'stud', 'M5'),
   ]
   const result = apply(clean, { do: 'all', edits })
   if (result.refused) throw new Error(result.why)

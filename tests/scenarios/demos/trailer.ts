@@ -26,13 +26,18 @@ export function trailer(): Design {
     capacityAh: 100,
     dischargeA: 100,
     chargeA: 50,
-    internalMOhm: 4,
+    internalMOhm: 15,
   })
     .part('fuse-cartridge', 'F1', 'Battery fuse', 'tool box', {
       ratingA: 80,
       class: 't',
       voltageV: 125,
       breakingKA: 20,
+      fullDuty: true,
+      holdsTimes: 2.5,
+      holdsS: 6,
+      clearsTimes: 3.5,
+      clearsS: 3,
     })
     .part('isolator', 'Q1', 'Isolator', 'tool box', { ratingA: 150, voltageV: 32 })
     .part('fuse-block', 'F2', 'Loads block', 'galley', {
@@ -53,6 +58,7 @@ export function trailer(): Design {
         { ratingA: 3, label: 'Tank gauge' },
         { ratingA: 25, label: 'Solar' },
         { ratingA: 3, label: 'Monitor' },
+        { ratingA: null, label: 'Spare' },
       ],
     })
     .part('shunt', 'B1', 'Battery shunt', 'tool box', { role: 'battery', ratingA: 300, millivolts: 50 })
@@ -67,7 +73,7 @@ export function trailer(): Design {
       studs: 12,
       pole: 'negative',
       ratingA: 100,
-      stud: 'M5',
+      stud: 'M6',
     })
   d.run('G1.+', 'F1.1', '35mm2', 0.15)
   d.run('F1.2', 'Q1.1', '35mm2', 0.4)
@@ -90,7 +96,8 @@ export function trailer(): Design {
     ['load', 'E6', 'Tank gauge', 'galley', 0.2, '1.5mm2', 1.6],
   ] as const
   loads.forEach(([kind, designation, name, location, currentA, size, lengthM], i) => {
-    d.part(kind, designation, name, location, { currentA })
+    const start = ['fridge', 'pump', 'fan'].includes(kind) ? { inrush: 2, inrushS: 0.3 } : {}
+    d.part(kind, designation, name, location, { currentA, ...start })
     d.pair([`F2.${i + 1}`, `${designation}.+`], [`${designation}.-`, `W2.${i + 2}r`], size, lengthM)
   })
 

@@ -30,9 +30,21 @@ export function truck(): Design {
     capacityAh: 150,
     dischargeA: 80,
     chargeA: 75,
-    internalMOhm: 4,
+    internalMOhm: 15,
   }
-  const cartridge = { class: 't', voltageV: 125, breakingKA: 20 }
+  // Figures as from data sheets, invented: two points of the curve of the cartridges, fuses of high breaking capacity.
+  const cartridge = {
+    class: 't',
+    voltageV: 125,
+    breakingKA: 20,
+    fullDuty: true,
+    holdsTimes: 2.5,
+    holdsS: 6,
+    clearsTimes: 3.5,
+    clearsS: 3,
+  }
+  const strip = { class: 'sf51', voltageV: 32, breakingKA: 10 }
+  const spare = { ratingA: null, label: 'Spare' }
   d.part('busbar', 'W1', 'Bar, front', 'power cabinet', {
     studs: 6,
     pole: 'positive',
@@ -101,7 +113,7 @@ export function truck(): Design {
   d.part('fuse-block', 'F10', 'Box body block', 'box body', {
     class: 'c',
     voltageV: 32,
-    breakingKA: 1,
+    breakingKA: 5,
     ratingA: 100,
     ways: [
       { ratingA: 10, label: 'Lighting left' },
@@ -112,12 +124,11 @@ export function truck(): Design {
       { ratingA: 7.5, label: 'Heater' },
       { ratingA: 5, label: 'Extractor' },
       { ratingA: 3, label: 'Monitor' },
+      spare,
     ],
   }).part('fuse-bolt-in', 'F11', 'Box body fuse', 'power cabinet', {
     ratingA: 60,
-    class: 'sf30',
-    voltageV: 32,
-    breakingKA: 2,
+    ...strip,
   })
   d.run('W1.3r', 'F11.1', '120mm2', 0.15)
   d.run('F11.2', 'F10.in', '16mm2', 3.2)
@@ -131,34 +142,33 @@ export function truck(): Design {
     ['fan', 'M2', 'Extractor', 2, '1.5mm2', 5.5],
   ] as const
   loads.forEach(([kind, designation, name, currentA, size, lengthM], i) => {
-    d.part(kind, designation, name, 'box body', { currentA })
+    const start = ['fridge', 'pump'].includes(kind) ? { inrush: 2, inrushS: 0.3 } : {}
+    d.part(kind, designation, name, 'box body', { currentA, ...start })
     d.pair([`F10.${i + 1}`, `${designation}.+`], [`${designation}.-`, `W6.${i + 2}r`], size, lengthM)
   })
 
   d.part('fuse-bolt-in', 'F12', 'Winch fuse', 'power cabinet', {
     ratingA: 80,
-    class: 'sf51',
-    voltageV: 32,
-    breakingKA: 2,
+    ...strip,
   }).part('motor', 'M3', 'Recovery crane', 'rear', {
     currentA: 70,
-    inrush: 3,
-    inrushS: 0.5,
+    inrush: 2,
+    inrushS: 0.3,
     continuous: false,
   })
   d.run('W3.3r', 'F12.1', '120mm2', 0.15)
   d.pair(['F12.2', 'M3.+'], ['M3.-', 'W6.9r'], '35mm2', 6)
 
   d.part('fuse-bolt-in', 'F13', 'Inverter-charger fuse', 'power cabinet', {
-    ratingA: 150,
-    class: 'sf51',
-    voltageV: 32,
-    breakingKA: 2,
+    ratingA: 175,
+    ...strip,
   }).part('inverter-charger', 'T1', 'Inverter-charger', 'power cabinet', {
     powerW: 2500,
     efficiency: 91,
     lowestV: 21,
     chargeA: 50,
+    inrush: 1.3,
+    inrushS: 1,
     data: 'wired',
   })
   d.run('W2.3r', 'F13.1', '120mm2', 0.15)
@@ -183,16 +193,14 @@ export function truck(): Design {
       data: 'wired',
     })
     .part('breaker', 'F14', 'Array breaker', 'power cabinet', {
-      ratingA: 40,
+      ratingA: 50,
       class: 'magnetic',
       voltageV: 150,
       breakingKA: 6,
     })
     .part('fuse-bolt-in', 'F15', 'Solar output fuse', 'power cabinet', {
-      ratingA: 60,
-      class: 'sf30',
-      voltageV: 32,
-      breakingKA: 2,
+      ratingA: 70,
+      ...strip,
     })
   const array = d.run('G4.+', 'F14.1', '10mm2', 7)
   d.run('F14.2', 'T2.pv+', '10mm2', 0.5)
@@ -209,9 +217,7 @@ export function truck(): Design {
   })
     .part('fuse-bolt-in', 'F16', 'Converter fuse', 'power cabinet', {
       ratingA: 30,
-      class: 'sf30',
-      voltageV: 32,
-      breakingKA: 2,
+      ...strip,
     })
     .part('fuse-block', 'F17', '12 V block', 'cab', {
       class: 'c',
@@ -219,10 +225,7 @@ export function truck(): Design {
       breakingKA: 1,
       ratingA: 60,
       returnBar: true,
-      ways: [
-        { ratingA: 10, label: 'Radio' },
-        { ratingA: 10, label: 'Cab sockets' },
-      ],
+      ways: [{ ratingA: 10, label: 'Radio' }, { ratingA: 10, label: 'Cab sockets' }, spare],
     })
     .part('load', 'E11', 'Two-way radio', 'cab', { currentA: 6 })
     .part('socket', 'X11', 'Cab sockets', 'cab', { currentA: 8 })

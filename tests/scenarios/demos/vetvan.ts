@@ -1,4 +1,5 @@
 import type { Design } from '../../../engine/model/design'
+import type { Values } from '../../../engine/model/fields'
 import { Draft } from './draft'
 
 /**
@@ -38,9 +39,26 @@ const WALL = 'power wall'
 const ROOF = 'roof'
 const BONNET = 'engine bay'
 
-const CARTRIDGE = { class: 't', voltageV: 125, breakingKA: 20 }
-const STRIP = { class: 'sf51', voltageV: 32, breakingKA: 2 }
-const BLADES = { class: 'c', voltageV: 32, breakingKA: 1 }
+/** Figures as from data sheets, invented: two points of the curve of the cartridges, blade fuses of high breaking capacity. */
+const CARTRIDGE = {
+  class: 't',
+  voltageV: 125,
+  breakingKA: 20,
+  fullDuty: true,
+  holdsTimes: 2.5,
+  holdsS: 6,
+  clearsTimes: 3,
+  clearsS: 4,
+}
+const STRIP = { class: 'sf51', voltageV: 32, breakingKA: 5 }
+const BLADES = { class: 'c', voltageV: 32, breakingKA: 4 }
+/** How loads of a kind start, where it is not as usual. */
+const START: Readonly<Record<string, Values>> = {
+  pump: { inrush: 2, inrushS: 0.3 },
+  motor: { inrush: 2, inrushS: 0.3 },
+}
+/** A way kept free for a further load. */
+const SPARE = { ratingA: null, label: 'Spare' }
 
 function stores(d: Draft): void {
   const battery = {
@@ -49,7 +67,7 @@ function stores(d: Draft): void {
     capacityAh: 200,
     dischargeA: 150,
     chargeA: 100,
-    internalMOhm: 2,
+    internalMOhm: 9,
     massKg: 22,
   }
   d.part('battery', 'G1', 'House battery 1', BAY, battery)
@@ -84,11 +102,12 @@ function stores(d: Draft): void {
       ratingA: 500,
       wayMaxA: 300,
       ways: [
-        { ratingA: 200, label: 'Inverter' },
+        { ratingA: 225, label: 'Inverter' },
         { ratingA: 100, label: 'Loads' },
-        { ratingA: 125, label: 'Charging' },
-        { ratingA: 40, label: 'Always on' },
+        { ratingA: 150, label: 'Charging' },
+        { ratingA: 50, label: 'Always on' },
         { ratingA: 60, label: 'Rear' },
+        SPARE,
       ],
     })
   d.run('G1.+', 'F1.1', '70mm2', 0.15)
@@ -107,9 +126,7 @@ function stores(d: Draft): void {
 
 function chargers(d: Draft): void {
   d.part('fuse-bar', 'F4', 'Charging block', WALL, {
-    class: 'sf30',
-    voltageV: 32,
-    breakingKA: 2,
+    ...STRIP,
     feeds: 1,
     ratingA: 200,
     wayMaxA: 100,
@@ -118,6 +135,7 @@ function chargers(d: Draft): void {
       { ratingA: 50, label: 'Solar rear' },
       { ratingA: 30, label: 'Solar awning' },
       { ratingA: 40, label: 'Alternator charger' },
+      SPARE,
     ],
   })
   d.run('F3.3', 'F4.in', '35mm2', 0.4)
@@ -184,12 +202,12 @@ function chargers(d: Draft): void {
     volts: '12',
     capacityAh: 95,
     dischargeA: 600,
-    chargeA: 100,
+    chargeA: 150,
     internalMOhm: 5,
   })
-    .part('alternator', 'G4', 'Alternator', BONNET, { ratedA: 150, regulatedV: 14.2 })
+    .part('alternator', 'G4', 'Alternator', BONNET, { ratedA: 140, regulatedV: 14.2 })
     .part('fuse-bolt-in', 'F9', 'Alternator fuse', BONNET, { ratingA: 175, ...STRIP })
-    .part('fuse-bolt-in', 'F10', 'Alternator charger fuse', BONNET, { ratingA: 60, ...STRIP, class: 'sf30' })
+    .part('fuse-bolt-in', 'F10', 'Alternator charger fuse', BONNET, { ratingA: 60, ...STRIP })
     .part('alternator-charger', 'T4', 'Alternator charger', WALL, {
       outputA: 30,
       inputV: '12',
@@ -214,6 +232,8 @@ function chargers(d: Draft): void {
     efficiency: 90,
     lowestV: 10.5,
     chargeA: 60,
+    inrush: 1.5,
+    inrushS: 1,
     data: 'wired',
     idleW: 12,
   })
@@ -238,6 +258,7 @@ function loads(d: Draft): void {
         { ratingA: 15, label: 'Centrifuge' },
         { ratingA: 25, label: 'Table lift' },
         { ratingA: 7.5, label: 'Work light' },
+        SPARE,
       ],
     })
     .part('fuse-block', 'F6', 'Always-on block', WALL, {
@@ -250,6 +271,7 @@ function loads(d: Draft): void {
         { ratingA: 3, label: 'Drug safe alarm' },
         { ratingA: 3, label: 'Loads master' },
         { ratingA: 3, label: 'Voltage sense' },
+        SPARE,
       ],
     })
   d.run('F3.2', 'K1.30', '35mm2', 0.3)
@@ -269,14 +291,19 @@ function loads(d: Draft): void {
     ['lamp', 'E6', 'Rear work light', 'rear door', 12, '13r', 4, '2.5mm2', 6.5],
   ] as const
   for (const [kind, designation, name, location, way, stud, currentA, size, lengthM] of simple)
-    d.part(kind, designation, name, location, { currentA }).pair(
+    d.part(kind, designation, name, location, { currentA, ...START[kind] }).pair(
       [`F5.${way}`, `${designation}.+`],
       [`${designation}.-`, `W4.${stud}`],
       size,
       lengthM,
     )
 
-  d.part('fridge', 'E7', 'Vaccine fridge', 'bench', { currentA: 6.5, service: 'critical' })
+  d.part('fridge', 'E7', 'Vaccine fridge', 'bench', {
+    currentA: 6.5,
+    service: 'critical',
+    inrush: 2,
+    inrushS: 0.5,
+  })
     .part('load', 'E8', 'Drug safe alarm', 'desk', { currentA: 0.3 })
     .pair(['F6.1', 'E7.+'], ['E7.-', 'W4.14r'], '6mm2', 1.5)
     .pair(['F6.4', 'E8.+'], ['E8.-', 'W4.15r'], '1mm2', 3.5)
@@ -311,7 +338,7 @@ function loads(d: Draft): void {
   for (const p of pumps) {
     d.part('relay', p.relay, `${p.name} relay`, WALL, { ratingA: 30, coilA: 0.15 })
       .part('panel-switch', p.switch, `${p.name} switch`, 'sink', { ratingA: 6 })
-      .part('pump', p.load, p.name, 'under bench', { currentA: p.currentA })
+      .part('pump', p.load, p.name, 'under bench', { currentA: p.currentA, ...START.pump })
     d.run(`F5.${p.way}`, `${p.relay}.30`, '2.5mm2', 0.5)
     d.pair([`${p.relay}.87`, `${p.load}.+`], [`${p.load}.-`, `W4.${p.studs[0]}`], '2.5mm2', p.lengthM)
     d.run(`${p.relay}.30`, `${p.switch}.1`, '2.5mm2', 3)
@@ -339,11 +366,11 @@ function rear(d: Draft): void {
     ...BLADES,
     returnBar: true,
     ratingA: 80,
-    ways: fed.map(([, , label], i) => ({ ratingA: fuses[i]!, label })),
+    ways: [...fed.map(([, , label], i) => ({ ratingA: fuses[i]!, label })), SPARE],
   })
   d.pair(['F3.5', 'F7.in'], ['F7.return', 'W4.16r'], '25mm2', 4.4)
   fed.forEach(([kind, designation, name, currentA, size, lengthM], i) => {
-    d.part(kind, designation, name, 'rear cabin', { currentA })
+    d.part(kind, designation, name, 'rear cabin', { currentA, ...START[kind] })
     d.pair([`F7.${i + 1}`, `${designation}.+`], [`${designation}.-`, `F7.r${i + 1}`], size, lengthM)
   })
 }

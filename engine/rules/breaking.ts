@@ -1,0 +1,67 @@
+import { behindOf } from '../calc/behind'
+import type { DeviceFault } from '../calc/faultanswers'
+import { fuseFacts } from '../calc/fusefacts'
+import type { PartId } from '../model/design'
+import type { Finding } from './finding'
+import { type Case, found, type Rule } from './rule'
+
+/**
+ * K1: a short circuit can drive more through a fuse or breaker than it can interrupt: it may burst, and the arc burns on.
+ * A warning where every way from a battery passes a device that can interrupt what flows there: it may clear first,
+ * but no maker's statement that the two work together is known to the drawing, so no back-up protection is claimed.
+ */
+export const breaking: Rule = {
+  id: 'K1',
+  looksFor: 'fuses and breakers that cannot interrupt the fault current there',
+  check: (c) => {
+    const capacities = fuseFacts(c.design, c.border)
+    const able = new Set<number>()
+    const worst = new Map<PartId, { id: string; amps: number; capacityA: number; ways: string[] }>()
+    for (const [id, { part, greatest }] of c.answers.faults.devices) {
+      const capacityA = capacities.get(id)?.breakingA ?? null
+      const e = c.p.branchIndex.get(id)
+      const amps = ampsOf(greatest)
+      if (capacityA === null || amps === null || e === undefined) continue
+      if (amps <= capacityA * (1 + 1e-9)) {
+        able.add(e)
+        continue
+      }
+      const before = worst.get(part)
+      const ways = [...(before?.ways ?? []), capacities.get(id)!.name].filter((name) => name !== '')
+      worst.set(part, before && before.amps >= amps ? { ...before, ways } : { id, amps, capacityA, ways })
+    }
+    return [...worst].map(([part, w]) => findingOf(c, part, w, able))
+  },
+}
+
+const ampsOf = (answer: DeviceFault['greatest']): number | null =>
+  'value' in answer && typeof answer.value.amps === 'number' ? answer.value.amps : null
+
+function findingOf(
+  c: Case,
+  part: PartId,
+  w: { id: string; amps: number; capacityA: number; ways: string[] },
+  able: ReadonlySet<number>,
+): Finding {
+  const e = c.p.branchIndex.get(w.id)!
+  const ends = [c.p.graph.tail[e]!, c.p.graph.head[e]!]
+  const before = behindOf(c.p).from(ends, e, (b) => able.has(b))
+  const backed = !before.battery && before.barriers.length > 0
+  const upstream = backed
+    ? [
+        ...new Set(
+          before.barriers.flatMap((b) => c.border.branches.get(c.p.form.branches[b]!.id)?.part ?? []),
+        ),
+      ]
+    : []
+  const at = c.answers.faults.devices.get(w.id)?.greatest
+  const place = at && 'value' in at ? at.value.at : null
+  return found(
+    'K1',
+    backed ? 'warning' : 'danger',
+    'rating',
+    { parts: [part] },
+    { part, ways: w.ways, upstream, at: place?.part ?? '' },
+    { actual: { value: w.amps / 1000, unit: 'kA' }, limit: { value: w.capacityA / 1000, unit: 'kA' } },
+  )
+}

@@ -1,0 +1,43 @@
+import { terminalsIn } from '../edit/terminal'
+import { partById } from '../model/lookup'
+import { lugRange } from '../tables/lugranges'
+import { sizeByKey } from '../tables/sizes'
+import { found, type Rule } from './rule'
+
+/** J9: no lug in common sale joins a conductor of this size to a stud or blade of this size. */
+export const lugFit: Rule = {
+  id: 'J9',
+  looksFor: 'conductors too thick or too thin for a lug that fits the terminal',
+  check: ({ design, border }) =>
+    [...border.conductors.values()].flatMap((c) => {
+      const mm2 = c.size === null ? undefined : sizeByKey(c.size)?.sectionMm2
+      if (mm2 === undefined) return []
+      return [c.from, c.to].flatMap((end) => {
+        const part = partById(design, end.part)
+        const terminal = part && terminalsIn(part)?.find((t) => t.key === end.terminal)
+        const range = terminal?.stud === undefined ? undefined : lugRange(terminal.stud)
+        if (!terminal || !range || (mm2 >= range.leastMm2 && mm2 <= range.mostMm2)) return []
+        const limit = mm2 > range.mostMm2 ? range.mostMm2 : range.leastMm2
+        return [
+          found(
+            'J9',
+            'warning',
+            range.source,
+            { conductors: [c.id], parts: [end.part] },
+            {
+              conductor: c.id,
+              part: end.part,
+              terminal: terminal.name,
+              stud: terminal.stud!,
+              thick: mm2 > range.mostMm2,
+            },
+            {
+              about: end.terminal,
+              actual: { value: mm2, unit: 'mm²' },
+              limit: { value: limit, unit: 'mm²' },
+            },
+          ),
+        ]
+      })
+    }),
+}
