@@ -69,7 +69,9 @@ function boxFor(design: Design, wish: Exclude<LookAt, { at: 'zoom' }>): Box | nu
     take(part.x, part.y)
     take(part.x + w, part.y + h)
   }
-  const { scene } = useLatest.getState()
+  const { scene: newest, laidOut } = useLatest.getState()
+  // A scene of the design that was on the table before says nothing about this one.
+  const scene = laidOut?.id === design.id ? newest : null
   if (wish.at === 'all') {
     for (const p of design.parts) takePart(p.id)
     for (const c of scene?.conductors ?? []) for (const [x, y] of c.points) take(x, y)

@@ -1,6 +1,7 @@
 import { KINDS, kindOf, SHELF_GROUPS, type XY } from '../../engine'
 import { matching } from '../store/matching'
 import { placePart } from '../store/place'
+import { KindPicture } from '../symbols/KindPicture'
 import { PickList } from './PickList'
 import { Sheet } from './Sheet'
 
@@ -22,6 +23,7 @@ export function PlaceByName({ at, onClose }: { at: XY | null; onClose: () => voi
             (k) => ({
               key: k.key,
               left: k.letter,
+              picture: <KindPicture kind={k} />,
               text: k.title,
               right: SHELF_GROUPS[k.group],
             }),

@@ -1,15 +1,14 @@
-import { memo, useMemo, useState } from 'react'
+import { memo, useState } from 'react'
 import { createPortal } from 'react-dom'
-import { initialValues, type Kind } from '../../engine'
+import type { Kind } from '../../engine'
 import { placePart } from '../store/place'
 import { sheetPoint } from '../store/sheetpoint'
-import { Marks } from '../symbols/Marks'
+import { KindPicture } from '../symbols/KindPicture'
 
 const START_PX = 6
 
 /** One kind on the shelf. Works alike by mouse, pen and finger: the drag is our own, not the browser's. */
 export const ShelfItem = memo(function ShelfItem({ kind, disabled }: { kind: Kind; disabled: boolean }) {
-  const drawing = useMemo(() => kind.symbol(initialValues(kind.fields)), [kind])
   const [ghost, setGhost] = useState<{ x: number; y: number } | null>(null)
 
   const drag = (down: React.PointerEvent<HTMLButtonElement>) => {
@@ -44,17 +43,6 @@ export const ShelfItem = memo(function ShelfItem({ kind, disabled }: { kind: Kin
     window.addEventListener('pointercancel', end)
   }
 
-  const scale = Math.min(40 / drawing.w, 26 / drawing.h, 2)
-  const picture = (factor: number) => (
-    <svg
-      viewBox={`-0.5 -0.5 ${drawing.w + 1} ${drawing.h + 1}`}
-      width={(drawing.w + 1) * factor}
-      height={(drawing.h + 1) * factor}
-      aria-hidden
-    >
-      <Marks marks={drawing.marks} />
-    </svg>
-  )
   return (
     <>
       <button
@@ -66,13 +54,15 @@ export const ShelfItem = memo(function ShelfItem({ kind, disabled }: { kind: Kin
         onPointerDown={drag}
         onClick={() => placePart(kind, null)}
       >
-        <span className="picture">{picture(scale)}</span>
+        <span className="picture">
+          <KindPicture kind={kind} />
+        </span>
         <span>{kind.title}</span>
       </button>
       {ghost &&
         createPortal(
           <div className="ghost" style={{ left: ghost.x, top: ghost.y }}>
-            {picture(4)}
+            <KindPicture kind={kind} scale={4} />
           </div>,
           document.body,
         )}
