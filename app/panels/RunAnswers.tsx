@@ -1,20 +1,24 @@
 import {
+  type Conductor,
   figure,
   guardWords,
   meteredWords,
+  partById,
   partName,
   type RunAnswer,
+  type TerminalRef,
   verdictWords,
   whyAmpacity,
-  whyProtected,
 } from '../../engine'
 import { useOpen } from '../store/open'
 import { Amount } from './Amount'
+import { EndRow } from './EndRow'
 import { Why, WhyLines } from './Why'
 
 /** What was computed for a conductor, each figure with its derivation behind "why?". */
-export function RunAnswers({ run }: { run: RunAnswer }) {
+export function RunAnswers({ run, conductor }: { run: RunAnswer; conductor: Conductor }) {
   const design = useOpen((s) => s.design)
+  const designation = (end: TerminalRef) => partById(design, end.part)?.designation ?? end.part
   if (run.nature === 'data' || run.nature === 'mains')
     return (
       <p className="quiet">
@@ -64,21 +68,13 @@ export function RunAnswers({ run }: { run: RunAnswer }) {
         </dd>
         <dt>Protection</dt>
         <dd className={`verdict ${verdict}`}>
-          <WhyLines
-            head={
-              <b>
-                {verdictWords(run, design)}
-                {guards && `: ${guards}`}
-              </b>
-            }
-            lines={(['from', 'to'] as const).flatMap((end) => {
-              const answer = run[end]
-              return 'value' in answer
-                ? whyProtected(answer.value, design).map((line) => `At the "${end}" end: ${line}`)
-                : []
-            })}
-          />
+          <b>
+            {verdictWords(run, design)}
+            {guards && `: ${guards}`}
+          </b>
         </dd>
+        <EndRow at={designation(conductor.from)} answer={run.from} />
+        <EndRow at={designation(conductor.to)} answer={run.to} />
         {run.metered && (
           <>
             <dt>Meter</dt>

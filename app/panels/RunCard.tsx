@@ -31,7 +31,7 @@ export function RunCard({ conductor }: { conductor: Conductor }) {
       <p className="from-to">
         <End of={conductor} end="from" /> → <End of={conductor} end="to" />
       </p>
-      {run && <RunAnswers run={run} />}
+      {run && <RunAnswers run={run} conductor={conductor} />}
       {asOne && <p className="quiet">One line, two conductors: what you set here is set on both.</p>}
       <RunFields conductor={conductor} all={asOne ? [conductor.id, mate] : [conductor.id]} />
     </>
