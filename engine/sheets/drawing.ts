@@ -1,7 +1,7 @@
 import type { Answers } from '../calc/answers'
 import { boxOf } from '../kinds/place'
 import type { Design, Part } from '../model/design'
-import { around, extentOfLayout } from './extent'
+import { around, extentOf, extentOfLayout } from './extent'
 import { flagsFor } from './flags'
 import { type Content, type Layout, layoutOf } from './layout'
 import type { Area } from './paper'
@@ -40,7 +40,16 @@ export function drawingsOf(design: Design, answers: Answers | null, content: Con
   if (fits(whole, w, h)) return [whole]
   const { partLabels } = whole.layout
   const labelOf = (parts: readonly Part[]) => parts.map((p) => partLabels[content.parts.indexOf(p)]!)
-  const draw = (parts: readonly Part[]): Drawing => drawingOf(design, answers, content, parts, w, h)
+  const known = new Map<string, Drawing>()
+  const draw = (parts: readonly Part[]): Drawing => {
+    const key = parts
+      .map((p) => p.id)
+      .sort()
+      .join(' ')
+    const drawing = known.get(key) ?? drawingOf(design, answers, content, parts, w, h)
+    known.set(key, drawing)
+    return drawing
+  }
   const lay = (parts: readonly Part[]): Group[] => {
     const drawing = draw(parts)
     if (fits(drawing, w, h) || parts.length < 2) return [{ parts, drawing }]
@@ -97,14 +106,11 @@ function drawingOf(
   ])
   const flags = flagsFor(design, shown, inside, box)
   const layout = layoutOf(design, answers, { ...content, parts, shown }, flags)
-  const placed = placeRunLabels(
-    design,
-    answers,
-    layout,
-    roomAround(extentOfLayout(layout, layout.partLabels), w, h),
-  )
+  const drawn = extentOfLayout(layout, layout.partLabels)
+  const placed = placeRunLabels(design, answers, layout, roomAround(drawn, w, h))
   const labels = [...layout.partLabels, ...placed.labels]
-  return { layout, labels, short: placed.short, area: extentOfLayout(layout, labels) }
+  const area = around([drawn, ...placed.labels.map(extentOf)])
+  return { layout, labels, short: placed.short, area }
 }
 
 /** An area of the size of the sheet around what is drawn; where that is larger already, just around it. */

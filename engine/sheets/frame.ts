@@ -6,7 +6,7 @@ import { fieldEdges, insideOf, type Paper, ROW_LETTERS } from './paper'
 
 /** Width of the strip of letters and numerals outside the frame. */
 const STRIP: Millimetres = 5
-/** Centring marks reach this far inside the frame. */
+/** Centring marks reach this far inside the frame, but for the one below: it would run into the title block. */
 const CENTRING: Millimetres = 5
 
 /** Frame, fields and centring marks after ISO 5457. */
@@ -28,7 +28,7 @@ export function frameMarks(paper: Paper): Mark[] {
       ...middles(rows).map((at, i) => lettered(left + STRIP / 2, at, ROW_LETTERS[i]!)),
     ]),
     line([midX, 0, midX, y + CENTRING], { pen: 'strong' }),
-    line([midX, paper.h, midX, bottom - CENTRING], { pen: 'strong' }),
+    line([midX, paper.h, midX, bottom], { pen: 'strong' }),
     line([0, midY, x + CENTRING, midY], { pen: 'strong' }),
     line([paper.w, midY, right - CENTRING, midY], { pen: 'strong' }),
   ]

@@ -69,7 +69,7 @@ export function wrapTo(
   weight: Weight = 'regular',
 ): string[] {
   const lines: string[] = []
-  for (const paragraph of text.split('\n')) {
+  for (const paragraph of bound(text).split('\n')) {
     let line = ''
     for (const word of paragraph.split(' ').flatMap((w) => pieces(width, w, height, weight))) {
       const longer = line === '' ? word : `${line} ${word}`
@@ -82,8 +82,15 @@ export function wrapTo(
     }
     lines.push(line)
   }
-  return lines
+  return lines.map((line) => line.replaceAll(BOUND, ' '))
 }
+
+/** A space at which no line is broken. */
+const BOUND = '\u00a0'
+
+/** A figure keeps its unit. */
+const bound = (text: string): string =>
+  text.replaceAll(/(?<=\d) (?=(A|V|W|Ω|mΩ|Ah|Wh|m|mm|mm²|°C|%|s|mV|h|kA)(?![\w²]))/g, BOUND)
 
 function pieces(width: Millimetres, word: string, height: Millimetres, weight: Weight): string[] {
   const found: string[] = []

@@ -10,14 +10,18 @@ import { widthOf, wrapTo } from './measure'
 /** Width that a label keeps to, unless one word is longer. */
 const WIDE: Millimetres = 34
 
-/** The words beside a part: designation and name, then its ratings; a load also says whether it is measured. */
+/** The words beside a part: designation and name, then its ratings and what its role asks for. */
 export function partLines(design: Design, part: Part, answers: Answers | null): Piece[][] {
-  const load = kindOf(part.kind)?.group === 'loads' ? loadDeviceOf(design, part) : undefined
-  const ratings = ratingsOf(part)
-  const last = load
-    ? [...ratings, ...worstBeyond(ratings, drawWords(load)), meteredOf(part.id, answers)]
-    : ratings
-  return [...heading(part), ...packed(last).map((text): Piece[] => [{ text }])]
+  const said = packed([...ratingsOf(part), ...roleOf(design, part, answers)])
+  return [...heading(part), ...said.map((text): Piece[] => [{ text }])]
+}
+
+/** A load: its current and whether it is measured; a part at mains voltage: who may work on it. */
+function roleOf(design: Design, part: Part, answers: Answers | null): readonly string[] {
+  const group = kindOf(part.kind)?.group
+  if (group === 'mains') return ['licensed persons only']
+  const load = group === 'loads' ? loadDeviceOf(design, part) : undefined
+  return load ? [...worstBeyond(ratingsOf(part), drawWords(load)), meteredOf(part.id, answers)] : []
 }
 
 /** The largest running current, where the rating does not say the same already. */

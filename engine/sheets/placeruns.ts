@@ -86,9 +86,16 @@ function placed(runs: readonly Run[], around: LabelObstacles, longestLeader: Mil
   }
 }
 
-/** Words of conductors below or above those of the parts they lead to: a load has one feed and one return. */
+/** A part with more conductors than this would not tell whose words stand with it. */
+const FEW = 2
+
+/** Words of conductors below or above those of a part that they lead to and few others: a load, a fuse. */
 function atParts(runs: readonly Run[], layout: Layout, around: LabelObstacles): Placement {
-  const labelOf = new Map(layout.parts.map((p, i) => [p.id, layout.partLabels[i]!]))
+  const ends = layout.shown.flatMap(({ conductor: { from, to } }) => [from.part, to.part])
+  const few = (id: string): boolean => ends.filter((end) => end === id).length <= FEW
+  const labelOf = new Map(
+    layout.parts.flatMap((p, i) => (few(p.id) ? [[p.id, layout.partLabels[i]!] as const] : [])),
+  )
   const narrow = runs.map((run) => ({ ...run, block: blockOf(run.lines) }))
   const places = placeLabels(
     narrow.map(({ shown: { conductor: c }, block: { w, h } }) => ({

@@ -42,3 +42,12 @@ test('cut text ends in an ellipsis and fits', () => {
   expect(widthOf(cut, 1.8)).toBeLessThanOrEqual(20)
   expect(cutTo(80, 'Refrigerator', 1.8)).toBe('Refrigerator')
 })
+
+test('a figure keeps its unit on its line', () => {
+  const text = 'It clears within 0.5 s of 60 A and holds at 16 mm² as well.'
+  for (let width = 12; width < 60; width++)
+    for (const line of wrapTo(width, text, 1.8)) {
+      expect(line).not.toMatch(/\d$/)
+      expect(line).not.toMatch(/^(s|A|mm²)/)
+    }
+})
