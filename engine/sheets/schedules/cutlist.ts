@@ -65,8 +65,13 @@ export function cutList(design: Design, answers: Answers, making: Making = USUAL
   }
 }
 
-/** "16 mm² RD red, 70 °C". */
-export function cableTitle({ size, colour, insulationC }: Cable): string {
-  const insulation = insulationC === null ? '' : `, insulation for ${insulationC} °C or hotter`
-  return `${size?.name ?? NO_SIZE.notKnown} · ${colourWords(colour)}${insulation}`
-}
+/** "16 mm² · RD red, insulation for 70 °C or hotter". */
+const cableTitle = (cable: Cable): string =>
+  [cableName(cable), insulationWords(cable)].filter((s) => s !== '').join(', ')
+
+/** "16 mm² · RD red". */
+export const cableName = ({ size, colour }: Cable): string =>
+  `${size?.name ?? NO_SIZE.notKnown} · ${colourWords(colour)}`
+
+export const insulationWords = ({ insulationC }: Cable): string =>
+  insulationC === null ? '' : `insulation for ${insulationC} °C or hotter`

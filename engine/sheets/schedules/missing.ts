@@ -1,19 +1,19 @@
 import { listed } from '../../words/names'
-import { cellText, isNotKnown, type Schedule } from './schedule'
+import { cellText, isNotKnown, natural, type Schedule } from './schedule'
 
 /** One reason for dashes: in which columns and rows. */
 export interface Missing {
   readonly reason: string
   /** Titles of the columns. */
   readonly columns: readonly string[]
-  /** Rows, by what stands in their first column. */
+  /** Rows, by the number of their conductor, or else by what stands in their first column. */
   readonly rows: readonly string[]
 }
 
 /** The reasons behind the dashes of a schedule, each once, in the order in which they are met. */
 export function missingIn({ columns, rows }: Schedule): Missing[] {
   const found = new Map<string, { columns: Set<string>; rows: Set<string> }>()
-  const [name] = columns.filter((c) => c.band === undefined)
+  const name = columns.find((c) => c.key === 'number') ?? columns.find((c) => c.band === undefined)
   for (const row of rows)
     for (const column of columns) {
       const cell = row.cells[column.key]!
@@ -26,7 +26,7 @@ export function missingIn({ columns, rows }: Schedule): Missing[] {
   return [...found].map(([reason, entry]) => ({
     reason,
     columns: [...entry.columns],
-    rows: [...entry.rows],
+    rows: [...entry.rows].sort(natural),
   }))
 }
 

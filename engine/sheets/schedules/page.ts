@@ -20,7 +20,8 @@ export interface Page {
 
 export type PageForm = 'A4-portrait' | 'A3-landscape'
 
-const PAD: Millimetres = 4
+/** Clear of the centring marks. */
+const PAD: Millimetres = 6
 
 const A4_UPRIGHT: Paper = { size: 'A4', w: 210, h: 297, columns: 4, rows: 6 }
 
@@ -55,4 +56,4 @@ function portrait(): Page {
   }
 }
 
-const padded = ({ x, y, w, h }: Area): Area => ({ x: x + PAD, y: y + 1, w: w - 2 * PAD, h: h - PAD - 1 })
+const padded = ({ x, y, w, h }: Area): Area => ({ x: x + PAD, y: y + 1, w: w - 2 * PAD, h: h - 4 })

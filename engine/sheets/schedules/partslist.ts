@@ -7,7 +7,7 @@ import { complete } from '../../model/values'
 import { type Making, USUAL_MAKING } from '../../tables/making'
 import { cablesOf, copperKg } from './cable'
 import { figures, words } from './columns'
-import { cableTitle } from './cutlist'
+import { cableName, insulationWords } from './cutlist'
 import { hasWays } from './fusechart'
 import { bodyColour, fuseClass } from './fuseforms'
 import { type Column, natural, rounded, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
@@ -111,8 +111,8 @@ function cableRows(design: Design, answers: Answers, making: Making): Row[] {
         key: `Cable/${cable.key}`,
         cells: {
           section: 'Cable',
-          what: 'Cable',
-          ratings: cableTitle(cable),
+          what: `Cable ${cableName(cable)}`,
+          ratings: insulationWords(cable),
           quantity: rounded(
             plan.cuts.reduce((sum, c) => sum + c.lengthM, 0),
             2,

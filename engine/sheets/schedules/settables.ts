@@ -55,20 +55,14 @@ export function setTables(tables: readonly TableBlocks[], area: Area, columns: n
       } else if (band) put(band)
       put(row)
     })
-    for (const note of table.notes) {
-      if (y + note.h > area.h) next()
-      put(note)
-    }
   }
   return pages
 }
 
-/** Head and some rows; all of a short table, with its notes. */
+/** Head and some rows; all of a short table. */
 function firstHeight(table: TableBlocks): Millimetres {
-  const short = table.rows.length <= 2 * TOGETHER
-  const rows = short ? table.rows : table.rows.slice(0, TOGETHER)
+  const rows = table.rows.length <= 2 * TOGETHER ? table.rows : table.rows.slice(0, TOGETHER)
   const bands = rows.map((_, i) => (table.begins[i] ? (table.band(i, false)?.h ?? 0) : 0))
-  const notes = short ? table.notes : []
   const sum = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0)
-  return table.head(false).h + sum(rows.map((r) => r.h)) + sum(bands) + sum(notes.map((n) => n.h))
+  return table.head(false).h + sum(rows.map((r) => r.h)) + sum(bands)
 }

@@ -2,16 +2,16 @@ import { line, rect } from '../../kinds/draw'
 import type { Mark } from '../../model/marks'
 import type { Millimetres } from '../../units'
 import { moved, textMark } from '../block'
-import { type FlowBlock, heading, small } from '../flow'
+import { columnWidth, type FlowBlock, heading, small, together } from '../flow'
 import { cutTo, type Weight, wrapTo } from '../measure'
 import { missingIn, missingWords } from './missing'
 import { type Column, cellText, headed, type Schedule, type ScheduleRow } from './schedule'
-import { layTable, PAD, type Strip, type TableLayout } from './tablelayout'
+import { glued, layTable, PAD, type Strip, type TableLayout, weightOf } from './tablelayout'
 
 /** A schedule in pieces that are never broken. */
 export interface TableBlocks {
   readonly title: string
-  /** Heading with the head of the table; `again` where it goes on. */
+  /** Heading, what the figures stand on, head of the table; `again` where it goes on: without the notes. */
   readonly head: (again: boolean) => FlowBlock
   /** Rows in order. */
   readonly rows: readonly FlowBlock[]
@@ -19,7 +19,6 @@ export interface TableBlocks {
   readonly band: (row: number, again: boolean) => FlowBlock | null
   /** True where a row begins a band. */
   readonly begins: readonly boolean[]
-  readonly notes: readonly FlowBlock[]
   /** Words had to be broken. */
   readonly cramped: boolean
 }
@@ -36,35 +35,34 @@ export function tableBlocks(schedule: Schedule, width: Millimetres, narrow: bool
   )
   return {
     title: schedule.title,
-    head: (again) => headBlock(schedule.title, layout, width, again),
+    head: (again) => headBlock(schedule, layout, width, again),
     rows: schedule.rows.map((row) => rowBlock(layout, row)),
     band: (row, again) => (bandColumn ? bandBlock(bands[row]!, layout, again) : null),
     begins: bands.map((band, i) => bandColumn !== undefined && band !== bands[i - 1]),
-    notes: noteBlocks(schedule, width),
     cramped: layout.cramped,
   }
 }
 
 const CONTINUED = ' (continued)'
 
-function headBlock(title: string, layout: TableLayout, width: Millimetres, again: boolean): FlowBlock {
-  const top = heading(again ? title + CONTINUED : title, width)
-  const cells = cellsBlock(layout, headed, 'bold', true)
-  const marks = moved(cells.marks, 0, top.h)
-  const bottom = top.h + cells.h
+function headBlock(schedule: Schedule, layout: TableLayout, width: Millimetres, again: boolean): FlowBlock {
+  const title = heading(again ? schedule.title + CONTINUED : schedule.title, width)
+  const above = again ? title : together([title, notesBlock(schedule, width)])
+  const cells = cellsBlock(layout, headed, true)
+  const bottom = above.h + cells.h
   return {
     h: bottom,
     marks: [
-      ...top.marks,
-      rect(0, top.h, layout.w, cells.h, { pen: 'thin', ink: 'tint', fill: 'tint' }),
-      ...marks,
+      ...above.marks,
+      rect(0, above.h, layout.w, cells.h, { pen: 'thin', ink: 'tint', fill: 'tint' }),
+      ...moved(cells.marks, 0, above.h),
       line([0, bottom, layout.w, bottom], { pen: 'line' }),
     ],
   }
 }
 
 function rowBlock(layout: TableLayout, row: ScheduleRow): FlowBlock {
-  const cells = cellsBlock(layout, (c) => cellText(row.cells[c.key]!, c), 'regular', false)
+  const cells = cellsBlock(layout, (c) => glued(cellText(row.cells[c.key]!, c)), false)
   return { h: cells.h, marks: [...cells.marks, line([0, cells.h, layout.w, cells.h], { pen: 'thin' })] }
 }
 
@@ -84,7 +82,6 @@ function bandBlock(text: string, { w, height }: TableLayout, again: boolean): Fl
 function cellsBlock(
   { strips, height }: TableLayout,
   textOf: (c: Column) => string,
-  weight: Weight,
   head: boolean,
 ): FlowBlock {
   const pitch = height * 1.5
@@ -94,9 +91,9 @@ function cellsBlock(
     return strip.columns.flatMap((column, i): Mark[] => {
       const text = textOf(column)
       if (text === '' && i > 0) return []
-      const bold = !head && k === 0 && i === 0 ? 'bold' : weight
-      const found = wrapTo(strip.w - 2 * PAD, text, height, bold).map((words, n) =>
-        cellMark(strip, column, words, GAP + (lines + n) * pitch + height * 1.15, height, bold),
+      const weight = head ? 'bold' : weightOf(k === 0, i)
+      const found = wrapTo(strip.w - 2 * PAD, text, height, weight).map((words, n) =>
+        cellMark(strip, words, GAP + (lines + n) * pitch + height * 1.15, height, weight),
       )
       lines += found.length
       tallest = Math.max(tallest, lines)
@@ -107,22 +104,31 @@ function cellsBlock(
 }
 
 function cellMark(
-  { x, w }: Strip,
-  { align }: Column,
+  { x, w, columns: [first] }: Strip,
   text: string,
   y: Millimetres,
   height: Millimetres,
   weight: Weight,
 ): Mark {
+  const align = first?.align ?? 'start'
   const at = align === 'end' ? x + w - PAD : x + PAD
   return textMark(at, y, { text, height, weight }, { anchor: align })
 }
 
-function noteBlocks(schedule: Schedule, width: Millimetres): FlowBlock[] {
+/** Lines of text longer than this are hard to follow. */
+const LONGEST_LINE: Millimetres = 200
+
+/** What the figures stand on and why some are missing, side by side where the table is wide. */
+function notesBlock(schedule: Schedule, width: Millimetres): FlowBlock {
   const missing = missingIn(schedule).map((m) => `– ${missingWords(m)}`)
-  return [
-    { h: 1.5, marks: [] },
-    ...(schedule.rows.length === 0 ? [small('There is none in this design.', width)] : []),
-    ...[...schedule.notes, ...missing].map((text) => small(text, width)),
-  ]
+  const none = schedule.rows.length === 0 ? ['There is none in this design.'] : []
+  const columns = width > LONGEST_LINE ? 2 : 1
+  const w = columnWidth({ x: 0, y: 0, w: width, h: 0 }, columns)
+  const blocks = [...none, ...schedule.notes, ...missing].map((text) => small(text, w))
+  const half = columns === 1 ? blocks.length : Math.ceil(blocks.length / 2)
+  const [left, right] = [together(blocks.slice(0, half)), together(blocks.slice(half))]
+  return {
+    h: Math.max(left.h, right.h) + 1.5,
+    marks: [...left.marks, ...moved(right.marks, width - w, 0)],
+  }
 }

@@ -22,7 +22,7 @@ export interface TableLayout {
 export const PAD: Millimetres = 1.2
 
 /** Words of the strip together need at least this much of one line before lettering is made smaller. */
-const ROOMY = 0.8
+const ROOMY = 0.85
 
 /**
  * Strips of a table that is to stand in a width: the larger lettering where it fits without much folding, otherwise
@@ -65,6 +65,17 @@ function groupsOf({ columns }: Schedule, narrow: boolean): Column[][] {
     .map((c) => [c, ...shown.filter((other) => other.below === c.key)])
 }
 
+/** What a row is called by stands out. */
+export const weightOf = (firstStrip: boolean, place: number): Weight =>
+  firstStrip && place === 0 ? 'bold' : 'regular'
+
+/** Figures stay with their units, numbers with what they count: "70 °C" and "stud 2" are not broken. */
+export const glued = (text: string): string =>
+  text.replace(/ (?=(?:°C|mm²|[AVm%]|\S{1,2})(?:$|[ ,;)]))/g, '\u00a0')
+
+/** Width of one character, as a part of the height, where room is kept for something to be written in. */
+const CHARACTER = 0.75
+
 interface Wish {
   /** Longest word. */
   readonly least: Millimetres
@@ -76,21 +87,24 @@ const wishesOf = (
   schedule: Schedule,
   groups: readonly (readonly Column[])[],
   height: Millimetres,
-): readonly Wish[] => groups.map((columns) => wishOf(schedule, columns, height))
+): readonly Wish[] => groups.map((columns, i) => wishOf(schedule, columns, height, i === 0))
 
 const sum = (wishes: readonly Wish[], of: keyof Wish): Millimetres =>
   wishes.reduce((all, wish) => all + wish[of], 0)
 
-function wishOf({ rows }: Schedule, columns: readonly Column[], height: Millimetres): Wish {
+function wishOf({ rows }: Schedule, columns: readonly Column[], height: Millimetres, first: boolean): Wish {
   let [least, natural] = [0, 0]
   const count = (text: string, weight: Weight, whole: boolean): void => {
     for (const word of text.split(' ')) least = Math.max(least, widthOf(word, height, weight))
     if (whole) natural = Math.max(natural, widthOf(text, height, weight))
   }
-  for (const column of columns) {
+  columns.forEach((column, i) => {
     count(headed(column), 'bold', false)
-    for (const row of rows) count(cellText(row.cells[column.key]!, column), 'regular', true)
-  }
+    const weight = weightOf(first, i)
+    for (const row of rows) count(glued(cellText(row.cells[column.key]!, column)), weight, true)
+    if (rows.every((row) => row.cells[column.key] === ''))
+      natural = Math.max(natural, column.wide * CHARACTER * height)
+  })
   // A hair more, so that a word that just fits is not broken by rounding.
   const [l, n] = [least + 2 * PAD + 0.1, natural + 2 * PAD + 0.1]
   return { least: l, natural: Math.max(l, n) }
