@@ -25,9 +25,12 @@ export function arrange(
       plan,
       layersFrom(plan, groups.trunk, (i) => plan.parts[i]!.column === 'store', true),
     ),
-    cells: cellsInOrder(plan, groups).map((c) =>
-      layBlock(plan, [c.heads, c.controls, c.between, c.loads], (k) => k === 3),
-    ),
+    cells: [
+      ...cellsInOrder(plan, groups).map((c) =>
+        layBlock(plan, [c.heads, c.controls, c.between, c.loads], (k) => k === 3),
+      ),
+      ...groups.asides.map((set) => layBlock(plan, layersFrom(plan, set, leadsOut(plan, set), false))),
+    ],
     chains: groups.chains.map((c) => chainBlock(plan, c)),
     data: layBlock(plan, dataColumns(plan, groups.data)),
   }
@@ -52,11 +55,15 @@ function cellsInOrder(plan: Plan, groups: Groups): Groups['cells'] {
 
 /** A chain of sources from the farthest part to the one that is joined to the rest. */
 function chainBlock(plan: Plan, chain: readonly number[]): Block {
-  const inside = new Set(chain)
-  const isLast = (i: number): boolean => plan.at[i]!.some((l) => !inside.has(otherEnd(l, i)))
-  const layers = layersFrom(plan, chain, isLast, false)
+  const layers = layersFrom(plan, chain, leadsOut(plan, chain), false)
   const first = layers.at(-1)![0]!
   return layBlock(plan, layers.length > 1 ? longestLayers(plan, chain, first) : forwardLayers(plan, chain))
+}
+
+/** Is a part of the set joined to one outside? */
+function leadsOut(plan: Plan, set: readonly number[]): (part: number) => boolean {
+  const inside = new Set(set)
+  return (i) => plan.at[i]!.some((l) => !inside.has(otherEnd(l, i)))
 }
 
 /** Hubs, then what is joined to them. */

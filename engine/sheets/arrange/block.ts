@@ -16,6 +16,8 @@ const ROOM_BELOW_LOAD: Millimetres = 2.5
 /** Free width right of a part that has its words beside it. */
 const ROOM_BESIDE: Millimetres = 30
 const ROOM_ABOVE: Millimetres = 7.5
+/** Most height of a strip across a block that holds no part. */
+const EMPTY: Millimetres = 20
 
 /** Lays columns from left to right. `isFixed`: columns that keep the order they are given in. */
 export function layBlock(
@@ -33,6 +35,7 @@ export function layBlock(
   stackColumns(plan, stack, (c) => kept[c]!)
   const widths = channelWidths(plan, stack, (c) => (stack.columns[c]!.some(isLoad) ? ROOM_BESIDE : 0))
 
+  closeUp(plan, stack.top)
   const places = new Map<number, Place>()
   const least = Math.min(...stack.top.values())
   let x = 0
@@ -49,6 +52,19 @@ export function layBlock(
     x += width + widths[c]!
   })
   return { w: snapUp(x), h: snapUp(h), places }
+}
+
+/** Takes out what is more than usual of level strips in which there is no part. */
+function closeUp(plan: Plan, top: Map<number, Millimetres>): void {
+  const byTop = [...top.keys()].sort((a, b) => top.get(a)! - top.get(b)!)
+  let end = Number.NEGATIVE_INFINITY
+  let out = 0
+  for (const i of byTop) {
+    const at = top.get(i)!
+    if (end > Number.NEGATIVE_INFINITY) out += Math.max(0, at - end - EMPTY)
+    end = Math.max(end, at + plan.parts[i]!.h)
+    top.set(i, at - out)
+  }
 }
 
 /** Blocks one below the other, left edges in line. */
@@ -93,20 +109,18 @@ export function inRows(blocks: readonly Block[], width: Millimetres, gap: Millim
   )
 }
 
-/** Blocks in columns of at most this height, in their order. */
+/** Blocks in columns of at most this height, each in the first that has room. */
 export function inColumns(blocks: readonly Block[], height: Millimetres, gap: Millimetres): Block {
-  const columns: Block[][] = []
-  let used = Infinity
+  const columns: { blocks: Block[]; used: Millimetres }[] = []
   for (const b of blocks) {
-    if (used + gap + b.h > height) {
-      columns.push([])
-      used = -gap
-    }
-    columns.at(-1)!.push(b)
-    used += gap + b.h
+    const column = columns.find((c) => c.used + gap + b.h <= height)
+    if (column) {
+      column.blocks.push(b)
+      column.used += gap + b.h
+    } else columns.push({ blocks: [b], used: b.h })
   }
   return beside(
-    columns.map((column) => below(column, gap)),
+    columns.map((c) => below(c.blocks, gap)),
     gap,
   )
 }

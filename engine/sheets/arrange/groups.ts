@@ -6,6 +6,8 @@ export interface Groups {
   readonly chains: readonly (readonly number[])[]
   /** Stores, main protection, bars: what everything else hangs on. */
   readonly trunk: readonly number[]
+  /** Parts of the rest that hang together and hold no store, such as a mains group. */
+  readonly asides: readonly (readonly number[])[]
   readonly cells: readonly Cell[]
   readonly data: readonly number[]
 }
@@ -47,9 +49,18 @@ export function groupsOf(plan: Plan): Groups {
   )
   const rest = all.filter((i) => parts[i]!.column !== 'data' && !inChain.has(i) && !inCell.has(i))
   const controls = controlsOf(plan, rest, inCell)
+  const sets = linkedSets(
+    plan,
+    rest.filter((i) => !controls.has(i)),
+  )
+  const isStore = (i: number): boolean => parts[i]!.column === 'store'
+  const trunk = sets.some((set) => set.some(isStore))
+    ? sets.filter((set) => set.some(isStore))
+    : sets.slice(0, 1)
   return {
     chains,
-    trunk: rest.filter((i) => !controls.has(i)),
+    trunk: trunk.flat(),
+    asides: sets.filter((set) => !trunk.includes(set)),
     cells: cells.map((c, k) => ({ ...c, controls: rest.filter((i) => controls.get(i) === k) })),
     data,
   }
@@ -80,7 +91,26 @@ function controlsOf(
   return found
 }
 
-/** Sources joined by links, and protection or switching that hangs on them and on no store. */
+/** The parts in sets that hang together by links among themselves. */
+function linkedSets(plan: Plan, members: readonly number[]): number[][] {
+  const inside = new Set(members)
+  const seen = new Set<number>()
+  return members.flatMap((first) => {
+    if (seen.has(first)) return []
+    seen.add(first)
+    const set = [first]
+    for (const i of set)
+      for (const l of plan.at[i]!) {
+        const n = otherEnd(l, i)
+        if (!inside.has(n) || seen.has(n)) continue
+        seen.add(n)
+        set.push(n)
+      }
+    return [set.sort((a, b) => a - b)]
+  })
+}
+
+/** Sources joined by links, protection or switching that hangs on them and on no store, and what hangs on these alone. */
 function chainsOf(plan: Plan): number[][] {
   const { parts, at } = plan
   const isSource = (i: number): boolean => parts[i]!.column === 'source'
@@ -91,22 +121,19 @@ function chainsOf(plan: Plan): number[][] {
     neighbours(i).every(
       (n) => isSource(n) || parts[n]!.column === 'distribution' || parts[n]!.column === 'protection',
     )
-  const member = parts.map((_, i) => isSource(i) || follows(i))
-  const seen = new Set<number>()
-  const chains: number[][] = []
-  parts.forEach((_, i) => {
-    if (!member[i] || seen.has(i)) return
-    const chain = [i]
-    seen.add(i)
-    for (let k = 0; k < chain.length; k++)
-      for (const n of neighbours(chain[k]!))
-        if (member[n] && !seen.has(n)) {
-          seen.add(n)
-          chain.push(n)
-        }
-    chains.push(chain)
-  })
-  return chains
+  const members = new Set(parts.map((_, i) => i).filter((i) => isSource(i) || follows(i)))
+  const others = parts
+    .map((_, i) => i)
+    .filter((i) => parts[i]!.column !== 'store' && parts[i]!.column !== 'data')
+  for (let before = -1; before < members.size; ) {
+    before = members.size
+    for (const i of others)
+      if (at[i]!.length > 0 && neighbours(i).every((n) => members.has(n))) members.add(i)
+  }
+  return linkedSets(
+    plan,
+    parts.map((_, i) => i).filter((i) => members.has(i)),
+  )
 }
 
 /** For each load, and each switching part on the way to it, the distribution part that feeds it; −1: none. */

@@ -10,9 +10,12 @@ export interface Candidate extends Rect {
 export const BESIDE: Millimetres = 0.6
 /** Steps along a stretch, and outwards. */
 const STEP: Millimetres = 1.25
-const REACH: Millimetres = 150
 const OUTWARD: Millimetres = 2.5
-const ANCHORS_APART: Millimetres = 10
+const REACH: Millimetres = 150
+/** Steps along a stretch for places farther off. */
+const ALONG: Millimetres = 2.5
+/** How far a leader runs sideways, as a part of its distance. */
+const SLANT = 0.6
 
 const SIDES: readonly LabelSide[] = ['above', 'below', 'left', 'right']
 
@@ -56,47 +59,77 @@ function* aroundPoint({ w, h }: LabelRequest, x: number, y: number, side: LabelS
 }
 
 /** Starts of a text of this width on a stretch, from the middle outwards; shorter stretches have it overhang a little. */
-function* fromMiddle(a: number, b: number, width: number): Generator<number> {
+function* fromMiddle(a: number, b: number, width: number, step = STEP): Generator<number> {
   const middle = (a + b - width) / 2
   const slack = Math.max(Math.abs(b - a - width) / 2, 0)
   yield middle
-  for (let d = STEP; d <= slack + 1e-9; d += STEP) {
+  for (let d = step; d <= slack + 1e-9; d += step) {
     yield middle - d
     yield middle + d
   }
 }
 
-/** A place farther off, and the point of what it names that its leader goes to. */
+interface Point {
+  readonly x: Millimetres
+  readonly y: Millimetres
+}
+
+/** A place farther off, and the points of what it names that its leader may go to, best first. */
 export interface FarCandidate extends Candidate {
-  readonly anchor: { readonly x: Millimetres; readonly y: Millimetres }
+  readonly anchors: readonly Point[]
 }
 
-/** Places farther off, in rings of growing distance around points of what the label names. */
+/**
+ * Places farther off, in growing distance up to its reach: along level stretches above and below, along upright ones
+ * left and right, beyond the ends of both, around points. Leaders slant, so that none is taken for a conductor.
+ */
 export function* outwardCandidates(label: LabelRequest): Generator<FarCandidate> {
-  const { w, h } = label
-  const anchors = label.near.flatMap(anchorsOf)
-  for (let d = OUTWARD; d <= (label.reach ?? REACH); d += OUTWARD)
-    for (const anchor of anchors)
-      for (let t = -d; t < d; t += OUTWARD)
-        for (const [dx, dy] of [
-          [t, -d],
-          [d, t],
-          [-t, d],
-          [-d, -t],
+  const { w, h, near, reach = REACH } = label
+  for (let d = OUTWARD; d <= reach; d += OUTWARD) {
+    const slant = SLANT * d
+    for (const s of near) {
+      if (s.x1 === s.x2 && s.y1 === s.y2) yield* ringAround(label, s.x1, s.y1, d)
+      else if (s.y1 === s.y2) {
+        const [a, b] = [Math.min(s.x1, s.x2), Math.max(s.x1, s.x2)]
+        for (const x of fromMiddle(a - w / 2 - d, b + w / 2 + d, w, ALONG)) {
+          const anchors = aside(x + w / 2, a, b, slant).map((at) => ({ x: at, y: s.y1 }))
+          for (const y of [s.y1 - d - h, s.y1 + d]) yield { x, y, w, h, turn: 0, anchors }
+        }
+        for (const [end, x] of [
+          [a, a - d - w],
+          [b, b + d],
         ] as const)
-          yield { x: anchor.x + dx - w / 2, y: anchor.y + dy - h / 2, w, h, turn: 0, anchor }
+          yield { x, y: s.y1 - h / 2, w, h, turn: 0, anchors: [{ x: end, y: s.y1 }] }
+      } else {
+        const [a, b] = [Math.min(s.y1, s.y2), Math.max(s.y1, s.y2)]
+        for (const y of fromMiddle(a - h / 2 - d, b + h / 2 + d, h, ALONG)) {
+          const anchors = aside(y + h / 2, a, b, slant).map((at) => ({ x: s.x1, y: at }))
+          for (const x of [s.x1 + d, s.x1 - d - w]) yield { x, y, w, h, turn: 0, anchors }
+        }
+        for (const [end, y] of [
+          [a, a - d - h],
+          [b, b + d],
+        ] as const)
+          yield { x: s.x1 - w / 2, y, w, h, turn: 0, anchors: [{ x: s.x1, y: end }] }
+      }
+    }
+  }
 }
 
-/** The middle of a stretch and points along it, the nearest to the middle first. */
-function anchorsOf({ x1, y1, x2, y2 }: Stretch): FarCandidate['anchor'][] {
-  const length = Math.abs(x2 - x1) + Math.abs(y2 - y1)
-  const half = Math.floor(length / 2 / ANCHORS_APART)
-  const at = (d: Millimetres): FarCandidate['anchor'] => {
-    const part = length === 0 ? 0 : 0.5 + d / length
-    return { x: x1 + (x2 - x1) * part, y: y1 + (y2 - y1) * part }
-  }
-  return [
-    at(0),
-    ...Array.from({ length: half }, (_, k) => [at(-(k + 1) * ANCHORS_APART), at((k + 1) * ANCHORS_APART)]),
-  ].flat()
+/** Points on the stretch from a to b: a little to either side of `at`, first towards the middle, and nearest to it. */
+function aside(at: Millimetres, a: Millimetres, b: Millimetres, by: Millimetres): Millimetres[] {
+  const towards = at < (a + b) / 2 ? by : -by
+  const points = [at + towards, at - towards, at].map((p) => Math.min(b, Math.max(a, p)))
+  return points.filter((p, i) => points.indexOf(p) === i)
+}
+
+function* ringAround({ w, h }: LabelRequest, x: number, y: number, d: Millimetres): Generator<FarCandidate> {
+  for (let t = -d; t < d; t += OUTWARD)
+    for (const [dx, dy] of [
+      [t, -d],
+      [d, t],
+      [-t, d],
+      [-d, -t],
+    ] as const)
+      yield { x: x + dx - w / 2, y: y + dy - h / 2, w, h, turn: 0, anchors: [{ x, y }] }
 }

@@ -4,13 +4,15 @@ import type { Rect } from './request'
 /** Rectangles in square bins, to ask quickly whether a place is free. */
 export interface Occupied {
   readonly bins: Map<number, Rect[]>
+  /** What was in the way last: neighbouring places are often taken by the same. */
+  last: Rect | null
 }
 
 const BIN: Millimetres = 10
 /** Bins in a row; coordinates up to ±40 m. */
 const ROW = 8192
 
-export const emptySheet = (): Occupied => ({ bins: new Map() })
+export const emptySheet = (): Occupied => ({ bins: new Map(), last: null })
 
 export function occupy(o: Occupied, rect: Rect): void {
   eachBin(rect, (key) => {
@@ -22,8 +24,14 @@ export function occupy(o: Occupied, rect: Rect): void {
 }
 
 /** Touching edges are free. */
-export const isFree = (o: Occupied, rect: Rect): boolean =>
-  eachBin(rect, (key) => !o.bins.get(key)?.some((other) => overlaps(rect, other)))
+export function isFree(o: Occupied, rect: Rect): boolean {
+  if (o.last && overlaps(rect, o.last)) return false
+  return eachBin(rect, (key) => {
+    const taken = o.bins.get(key)?.find((other) => overlaps(rect, other))
+    if (taken) o.last = taken
+    return !taken
+  })
+}
 
 export const overlaps = (a: Rect, b: Rect): boolean =>
   a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h

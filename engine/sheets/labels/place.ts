@@ -63,16 +63,16 @@ function fartherOff(
 ): PlacedLabel | null {
   let best: { label: PlacedLabel; cost: number } | null = null
   let choices = 0
-  for (const c of outwardCandidates(label)) {
-    const { anchor, x, y, w, h, turn } = c
+  for (const { anchors, ...c } of outwardCandidates(label)) {
     if (!isFree(all, padded(c))) continue
-    const from = nearestPoint(c, anchor)
-    const steps = pieces([from, anchor])
-    if (!steps.every((p) => isFree(solid, p) || overlaps(p, around(anchor)))) continue
-    const crossed = steps.filter((p) => !isFree(lines, p)).length
-    const cost = Math.hypot(from.x - anchor.x, from.y - anchor.y) + 2 * crossed
-    if (!best || cost < best.cost)
-      best = { cost, label: { id: label.id, x, y, w, h, turn, leader: [from, anchor], placed: true } }
+    const leader = anchors
+      .map((anchor) => [nearestPoint(c, anchor), anchor] as const)
+      .find((l) => pieces(l).every((p) => isFree(solid, p) || overlaps(p, around(l[1]))))
+    if (!leader) continue
+    const [from, to] = leader
+    const crossed = pieces(leader).filter((p) => !isFree(lines, p)).length
+    const cost = Math.hypot(from.x - to.x, from.y - to.y) + 2 * crossed
+    if (!best || cost < best.cost) best = { cost, label: { id: label.id, ...c, leader, placed: true } }
     if (++choices === CHOICES) break
   }
   return best?.label ?? null

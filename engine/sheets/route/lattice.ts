@@ -72,16 +72,11 @@ export function addBox(l: Lattice, box: RouteBox): void {
   const c2 = Math.min(l.cols - 2, Math.floor((box.x + box.w - l.left) / PITCH + 1 - 1e-6))
   const r1 = Math.max(1, Math.ceil((box.y - l.top) / PITCH - 1 + 1e-6))
   const r2 = Math.min(l.rows - 2, Math.floor((box.y + box.h - l.top) / PITCH + 1 - 1e-6))
-  const [level, upright] = l.toll
   for (let r = r1 - 1; r <= r2 + 1; r++)
     for (let c = c1 - 1; c <= c2 + 1; c++) {
       const node = r * l.cols + c
-      const inside = r >= r1 && r <= r2 && c >= c1 && c <= c2
-      if (inside) l.bits[node]! |= WALL
-      else {
-        level[node] = Math.max(level[node]!, STEP + BESIDE_BOX)
-        upright[node] = Math.max(upright[node]!, STEP + BESIDE_BOX)
-      }
+      if (r >= r1 && r <= r2 && c >= c1 && c <= c2) l.bits[node]! |= WALL
+      else for (const axis of l.toll) axis[node] = Math.max(axis[node]!, STEP + BESIDE_BOX)
     }
 }
 

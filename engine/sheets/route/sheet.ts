@@ -102,13 +102,13 @@ export function betterWay(s: Sheet, start: Target, goal: Target, below: number):
 const isEven = (l: Lattice, t: Target): boolean =>
   t.nodes.every((n) => (n % l.cols) % 2 === 0 && Math.floor(n / l.cols) % 2 === 0)
 
-/** Does anything but crossings straight over lie on the way? The exits at both ends are its own. */
+/** Is the way free but for crossings straight over? The exits at both ends are its own. */
 export function isFree(l: Lattice, corners: readonly number[]): boolean {
   return everyStep(l, corners, (node, axis, isCorner) => {
     const bits = l.bits[node]!
     if (bits & STUB) return node === corners[0] || node === corners.at(-1)
-    const taken = isCorner ? LEVEL | UPRIGHT | CORNER | WALL : (axis === 0 ? LEVEL : UPRIGHT) | CORNER | WALL
-    return (bits & taken) === 0
+    const taken = isCorner ? LEVEL | UPRIGHT | CORNER : (axis === 0 ? LEVEL : UPRIGHT) | CORNER
+    return (bits & (taken | WALL)) === 0
   })
 }
 

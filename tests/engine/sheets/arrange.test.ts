@@ -36,7 +36,7 @@ describe('an arranged van', () => {
 
   it('is no larger than a readable sheet', () => {
     expect(Math.max(...van.parts.map((p) => at(p.id).x + p.w))).toBeLessThanOrEqual(540)
-    expect(Math.max(...van.parts.map((p) => at(p.id).y + p.h))).toBeLessThanOrEqual(337.5)
+    expect(Math.max(...van.parts.map((p) => at(p.id).y + p.h))).toBeLessThanOrEqual(330)
   })
 
   it('reads from left to right: stores, main fuse, bar, block fuses, blocks, loads', () => {
@@ -46,9 +46,9 @@ describe('an arranged van', () => {
       for (const store of only('store')) expect(at(load.id).x).toBeGreaterThan(at(store.id).x + store.w)
   })
 
-  it('has sources above stores, bars and loads, and each string in a row', () => {
+  it('has sources above stores and bars, and each string in a row', () => {
     const lowest = Math.max(...only('source').map((p) => at(p.id).y + p.h))
-    for (const p of [...only('store'), ...only('load')]) expect(at(p.id).y).toBeGreaterThan(lowest)
+    for (const id of ['G1', 'G2', 'G3', 'F1', 'W+', 'W-', 'WL']) expect(at(id).y).toBeGreaterThan(lowest)
     for (const k of [1, 2, 3]) {
       const row = [`PV${k}`, `FP${k}`, `T${k}`, `FT${k}`].map((id) => at(id).x)
       expect(row).toEqual([...row].sort((a, b) => a - b))
