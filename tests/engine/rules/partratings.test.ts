@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest'
+import type { Values } from '../../../engine/model/fields'
+import { design } from '../../build'
+import { bench, told } from './bench'
+
+test('the bench as it is gives none', () => {
+  expect(told(bench(), 'R1', 'R2', 'R3', 'R4', 'C3', 'J9', 'S1')).toEqual([])
+})
+
+test('R1: chargers that push more than the batteries may take', () => {
+  const charged = (outputA: number) =>
+    bench()
+      .part('mains-charger', 'T5', { outputA })
+      .part('mains-charger', 'T6', { outputA: 25 })
+      .join('T5.+', 'F1.2', { size: '10mm2', lengthM: 1 })
+      .join('T5.-', 'G1.-', { size: '10mm2', lengthM: 1 })
+      .join('T6.+', 'F1.2', { size: '10mm2', lengthM: 1 })
+      .join('T6.-', 'G1.-', { size: '10mm2', lengthM: 1 })
+  expect(told(charged(30), 'R1')).toEqual(['R1 warning G1'])
+  expect(told(charged(25), 'R1')).toEqual([])
+})
+
+describe('R2, batteries side by side', () => {
+  const second = (values: Values) =>
+    bench()
+      .part('battery', 'G2', { capacityAh: 100, dischargeA: 100, chargeA: 50, internalMOhm: 4, ...values })
+      .part('fuse-bolt-in', 'F3', { ratingA: 80, breakingKA: 10 })
+      .join('G2.+', 'F3.1', { size: '35mm2', lengthM: 0.15 })
+      .join('F3.2', 'F2.in', { size: '35mm2', lengthM: 1 })
+      .join('G2.-', 'G1.-', { size: '35mm2', lengthM: 0.3 })
+
+  test('of one kind, of two chemistries, of two voltages', () => {
+    expect(told(second({}), 'R2')).toEqual([])
+    expect(told(second({ chemistry: 'agm' }), 'R2')).toEqual(['R2 warning G1 G2'])
+    expect(told(second({ volts: '24' }), 'R2')).toEqual(['R2 danger G1 G2'])
+  })
+
+  test('apart behind a combiner', () => {
+    const apart = bench()
+      .part('starting-battery', 'G2', { capacityAh: 100, dischargeA: 100, chargeA: 50, internalMOhm: 4 })
+      .part('combiner', 'K1', { ratingA: 100 })
+      .join('G2.+', 'K1.1', { size: '35mm2', lengthM: 0.15 })
+      .join('K1.2', 'F1.2', { size: '35mm2', lengthM: 0.15 })
+      .join('G2.-', 'G1.-', { size: '35mm2', lengthM: 0.15 })
+    expect(told(apart, 'R2')).toEqual([])
+  })
+})
+
+test('R3: a 12 V load straight on 24 V, and behind a converter of 12 V', () => {
+  const system = design({ systemV: 24, ruleSet: 'metric-automotive' })
+    .part('battery', 'G1', { volts: '24', capacityAh: 100, dischargeA: 100, chargeA: 50, internalMOhm: 4 })
+    .part('step-down', 'T1', { outputA: 10, outputV: 12 })
+    .part('lamp', 'E1', { currentA: 1, ratedV: 12 })
+    .join('G1.+', 'T1.in+', { size: '4mm2', lengthM: 1 })
+    .join('G1.-', 'T1.-', { size: '4mm2', lengthM: 1 })
+    .join('E1.-', 'T1.-', { size: '4mm2', lengthM: 1 })
+  expect(told(system.join('E1.+', 'G1.+', { size: '4mm2', lengthM: 1 }), 'R3')).toEqual(['R3 danger E1'])
+  expect(told(system.join('E1.+', 'T1.out+', { size: '4mm2', lengthM: 1 }), 'R3')).toEqual([])
+  expect(told(bench({ parts: { E1: { ratedV: 24 } } }), 'R3')).toEqual(['R3 warning E1'])
+})
+
+test('R4: an alternator charger that takes more than the alternator gives', () => {
+  const vehicle = (ratedA: number) =>
+    bench()
+      .part('alternator', 'G4', { ratedA })
+      .part('alternator-charger', 'T4', { outputA: 40, inputLimitA: 50 })
+      .join('G4.+', 'T4.in+', { size: '16mm2', lengthM: 2 })
+      .join('G4.-', 'T4.-', { size: '16mm2', lengthM: 2 })
+      .join('T4.out+', 'F1.2', { size: '16mm2', lengthM: 2 })
+      .join('T4.-', 'G1.-', { size: '16mm2', lengthM: 2 })
+  expect(told(vehicle(49), 'R4')).toEqual(['R4 warning G4 T4'])
+  expect(told(vehicle(50), 'R4')).toEqual([])
+})
+
+// ISO 10133:2012, excerpt: 1 mm² laid alone, 0.75 mm² inside a sheath.
+test('C3: least size of the rule set', () => {
+  const thin = (size: string, sheathed: boolean) => bench({ runs: { W3: { size, sheathed } } })
+  expect(told(thin('0.75mm2', false), 'C3')).toEqual(['C3 warning W3'])
+  expect(told(thin('0.75mm2', true), 'C3')).toEqual([])
+  expect(told(thin('1mm2', false), 'C3')).toEqual([])
+})
+
+// Ranges of lugs: common practice, no source.
+test('J9: a conductor too thick for the screw of a way, too thin for a large stud', () => {
+  expect(told(bench({ runs: { W3: { size: '16mm2' } } }), 'J9')).toEqual(['J9 warning W3 F2'])
+  expect(told(bench({ runs: { W3: { size: '10mm2' } } }), 'J9')).toEqual([])
+  expect(told(bench({ runs: { W4: { size: '0.5mm2' } } }), 'J9')).toEqual(['J9 warning W4 G1'])
+})
+
+test('S1 looks at thermostats, float switches and connectors as well', () => {
+  const through = (kind: string, values: Values, a: string, b: string) =>
+    bench()
+      .part(kind, 'X5', values)
+      .part('lamp', 'E5', { currentA: 5 })
+      .join('F2.3', `X5.${a}`, { size: '2.5mm2', lengthM: 1 })
+      .join(`X5.${b}`, 'E5.+', { size: '2.5mm2', lengthM: 1 })
+      .join('E5.-', 'G1.-', { size: '2.5mm2', lengthM: 1 })
+  for (const kind of ['thermostat', 'float-switch']) {
+    expect(told(through(kind, { ratingA: 4 }, '1', '2'), 'S1')).toEqual(['S1 danger X5'])
+    expect(told(through(kind, { ratingA: 5 }, '1', '2'), 'S1')).toEqual([])
+  }
+  expect(told(through('connector', { ratingA: 4 }, '1a', '1b'), 'S1')).toEqual(['S1 danger X5'])
+  expect(told(through('connector', { ratingA: 5 }, '1a', '1b'), 'S1')).toEqual([])
+})
