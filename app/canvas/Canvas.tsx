@@ -2,20 +2,16 @@ import 'reactflow/dist/base.css'
 import '../theme/canvas.css'
 import '../theme/joining.css'
 import '../theme/runs.css'
-import { useCallback, useEffect, useRef } from 'react'
 import {
   Background,
   BackgroundVariant,
   ConnectionMode,
-  type OnConnectEnd,
   ReactFlow,
   ReactFlowProvider,
   SelectionMode,
-  useReactFlow,
 } from 'reactflow'
 import { FirstCautions } from '../help/FirstCautions'
 import { useOpen } from '../store/open'
-import { setToSheet } from '../store/sheetpoint'
 import { clearSelection, select, useView } from '../store/view'
 import { noteAdding } from './adding'
 import { selectAmong } from './among'
@@ -24,12 +20,13 @@ import { ConductorLayer } from './ConductorLayer'
 import { useDragging } from './dragging'
 import { EmptySheet } from './EmptySheet'
 import { JoinLine } from './JoinLine'
-import { joinAt, joinTerminals } from './joining'
+import { joinOnPart, joinTerminals } from './joining'
 import { useLookAt } from './lookat'
 import { useNodes } from './nodes'
 import { PartNode, type PartNodeType } from './PartNode'
 import { SheetMenu } from './SheetMenu'
 import { PX } from './scale'
+import { leaveSheet, useSpace } from './space'
 import { TwoTabs } from './TwoTabs'
 
 const TYPES = { part: PartNode }
@@ -39,36 +36,10 @@ const GRID_PX: [number, number] = [10, 10]
 function Sheet() {
   const { nodes, onNodesChange } = useNodes()
   const dragging = useDragging()
-  const flow = useReactFlow<PartNodeType>()
-  const box = useRef<HTMLDivElement>(null)
+  const { box, onPointerMove, onMoveEnd } = useSpace()
   useLookAt()
   const busy = useBusy()
   const empty = useOpen((s) => s.hold !== 'loading' && s.design.parts.length === 0)
-
-  useEffect(
-    () =>
-      setToSheet((x, y) => {
-        const rect = box.current?.getBoundingClientRect()
-        const inside = rect && x >= rect.left && x <= rect.right && y >= rect.top && y <= rect.bottom
-        if (!inside) return null
-        const p = flow.screenToFlowPosition({ x, y })
-        return [p.x / PX, p.y / PX]
-      }),
-    [flow],
-  )
-
-  const onConnectEnd = useCallback<OnConnectEnd>((event, state) => {
-    if (!state.fromHandle?.id || state.toHandle) return
-    const at = 'changedTouches' in event ? event.changedTouches[0] : event
-    if (at) joinAt({ part: state.fromHandle.nodeId, terminal: state.fromHandle.id }, at.clientX, at.clientY)
-  }, [])
-
-  const noteMiddle = useCallback(() => {
-    const rect = box.current?.getBoundingClientRect()
-    if (!rect) return
-    const p = flow.screenToFlowPosition({ x: rect.left + rect.width / 2, y: rect.top + rect.height / 2 })
-    useView.setState({ middle: [p.x / PX, p.y / PX] })
-  }, [flow])
 
   return (
     <SheetMenu>
@@ -78,11 +49,8 @@ function Sheet() {
         data-canvas
         aria-busy={busy}
         onPointerDownCapture={noteAdding}
-        onPointerMove={(e) => {
-          const { x, y } = flow.screenToFlowPosition({ x: e.clientX, y: e.clientY })
-          useView.setState({ pointer: [x / PX, y / PX] })
-        }}
-        onPointerLeave={() => useView.setState({ pointer: null })}
+        onPointerMove={onPointerMove}
+        onPointerLeave={leaveSheet}
       >
         <ReactFlow<PartNodeType>
           nodes={nodes}
@@ -90,7 +58,7 @@ function Sheet() {
           nodeTypes={TYPES}
           {...dragging}
           onConnect={joinTerminals}
-          onConnectEnd={onConnectEnd}
+          onConnectEnd={joinOnPart}
           connectionMode={ConnectionMode.Loose}
           connectionLineComponent={JoinLine}
           connectionRadius={18}
@@ -115,7 +83,7 @@ function Sheet() {
           onNodeContextMenu={(_, node) => {
             if (!useView.getState().parts.has(node.id)) select([node.id])
           }}
-          onMoveEnd={noteMiddle}
+          onMoveEnd={onMoveEnd}
           onSelectionEnd={selectAmong}
           proOptions={{ hideAttribution: true }}
         >

@@ -1,4 +1,4 @@
-import type { Connection } from 'reactflow'
+import type { Connection, OnConnectEnd } from 'reactflow'
 import type { PartId, TerminalRef } from '../../engine'
 import { partById, terminalsOf } from '../../engine'
 import { join } from '../store/join'
@@ -15,7 +15,12 @@ export function joinTerminals(c: Connection): void {
 }
 
 /** Let go over a part rather than on a terminal: the nearest terminal of it is meant. */
-export function joinAt(from: TerminalRef, clientX: number, clientY: number): void {
+export const joinOnPart: OnConnectEnd = (event, { fromHandle, toHandle }) => {
+  const at = 'changedTouches' in event ? event.changedTouches[0] : event
+  if (at && fromHandle?.id && !toHandle) joinAt({ part: fromHandle.nodeId, terminal: fromHandle.id }, at)
+}
+
+function joinAt(from: TerminalRef, { clientX, clientY }: { clientX: number; clientY: number }): void {
   const box = document.elementFromPoint(clientX, clientY)?.closest<HTMLElement>('[data-part]')
   const id: PartId | undefined = box?.dataset.part
   const part = id === undefined ? undefined : partById(useOpen.getState().design, id)

@@ -7,6 +7,7 @@ const BY_HAND: readonly (readonly [string, string])[] = [
   ['Tap a terminal, then another', 'joins them as well'],
   ['Drag over empty paper', 'selects what it touches'],
   ['Shift + click', 'adds to the selection or takes away'],
+  ['Space + drag', 'moves the sheet'],
   ['Wheel or two fingers', 'moves the sheet; with Ctrl, zooms'],
   ['Drop a file on the page', 'opens it as a new design'],
 ]

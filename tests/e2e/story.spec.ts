@@ -59,10 +59,10 @@ test('a load is dragged in, joined, found unprotected, and mended', async ({ pag
     await expect(table.said).toContainText('W9 and W10')
   })
 
-  await test.step('within a second its worst case is there, and the missing protection', async () => {
+  await test.step('its worst case is there, and the missing protection', async () => {
     await expect(table.card.getByRole('heading', { level: 2 })).toContainText('W9')
     // A fridge takes constant power: 6 A at 12 V is 7.2 A at 10 V, the lowest that the system runs at.
-    await expect(table.card.getByTestId('forward')).toContainText('7.2 A', { timeout: 1000 })
+    await expect(table.card.getByTestId('forward')).toContainText('7.2 A')
     await expect(table.card).toContainText('No protection')
     await table.card.getByTestId('forward').getByRole('button', { name: 'why?' }).click()
     await expect(table.card).toContainText('Fridge takes 7.2 A')
