@@ -12,7 +12,7 @@ export function certificate(design: Design, point: OperatingPoint) {
   const left = new Map(form.nodes.map((node) => [node, 0]))
   const add = (node: string, by: number): unknown => left.set(node, left.get(node)! + by)
   const volts = new Map<string, number>()
-  for (const [terminal, v] of point.volts) volts.set(nodeOf.get(terminal)!, v)
+  for (const [terminal, v] of point.volts) volts.set(nodeOf.get(terminal) ?? terminal, v)
 
   let ohm = 0
   let lost = 0
@@ -43,6 +43,10 @@ export function certificate(design: Design, point: OperatingPoint) {
     kirchhoff: Math.max(0, ...[...left.values()].map(Math.abs)),
     ohm,
     power: Math.max(Math.abs(given - lost), Math.abs(batteries + sources - loads - converters - ways)),
-    size: Math.max(1, ...[...point.devices.values()].map((d) => Math.abs(d.watts))),
+    /** Largest power or, at 12 V, current of a device: what rounding goes with. W. */
+    size: Math.max(
+      1,
+      ...[...point.devices.values()].map((d) => Math.max(Math.abs(d.watts), 12 * Math.abs(d.amps))),
+    ),
   }
 }

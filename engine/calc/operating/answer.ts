@@ -45,10 +45,10 @@ function devicePoint({ flow, volts }: Attempt, d: number): DevicePoint {
 }
 
 function voltsOf({ border }: Plan, { p, flow }: Attempt): Map<string, Volts> {
-  const volts = new Map<string, Volts>()
+  const volts = new Map(p.form.nodes.map((id, v) => [id, flow.voltage[v]!]))
   for (const [terminal, node] of border.nodeOf) {
-    const v = p.nodeIndex.get(node)
-    if (v !== undefined) volts.set(terminal, flow.voltage[v]!)
+    const v = volts.get(node)
+    if (v !== undefined) volts.set(terminal, v)
   }
   return volts
 }

@@ -112,7 +112,7 @@ export interface OperatingPoint {
   readonly conductors: ReadonlyMap<ConductorId, Amps>
   /** A of each fuse, contact and shunt, `${part}/${branch}`, and of ways to the frame, `${part}/frame`; 0 where open. */
   readonly branches: ReadonlyMap<string, Amps>
-  /** V of terminals, `${part}/${terminal}`, above the negative of the battery they are joined to; 0 if to none. */
+  /** V of terminals, `${part}/${terminal}`, and of the `frame`, above the negative of the battery they are joined to; 0 if to none. */
   readonly volts: ReadonlyMap<string, Volts>
   /** By `${part}/${device}`. */
   readonly devices: ReadonlyMap<string, DevicePoint>

@@ -29,6 +29,13 @@ export function hasNgspice(): boolean {
  */
 const LOWEST_V = 9
 
+/** What an output delivers, as an expression on the voltage across it. */
+function wattsOf(output: Operation, across: string): string {
+  if ('watts' in output) return `${output.watts}`
+  if ('volts' in output) return `(${output.volts}-${across})/${output.ohms}*${across}`
+  return `${(output as { amps: number }).amps}*${across}`
+}
+
 /**
  * The case as a SPICE deck: resistors, batteries as a source behind a resistor, constant currents as current
  * sources, constant power and converters as behavioural current sources. It writes every node voltage to `raw`.
@@ -57,10 +64,11 @@ export function deckOf(c: Case, raw: string): string {
     const output = fedBy.get(d.id)
     if (output !== undefined) {
       const from = operations.get(output)!
-      const watts = 'watts' in from ? `${from.watts}` : `${(from as { amps: number }).amps}*${across(output)}`
+      const watts = wattsOf(from, across(output))
       lines.push(`B${i} ${n} ${p} I=-(${watts})/${from.efficiency ?? 1}/max(${across(d.id)},${LOWEST_V})`)
     } else if (o && 'amps' in o) lines.push(`I${i} ${n} ${p} ${o.amps}`)
     else if (o && 'watts' in o) lines.push(`B${i} ${n} ${p} I=(${o.watts})/max(${across(d.id)},${LOWEST_V})`)
+    else if (o && 'volts' in o) lines.push(`V${i} e${i} ${n} ${o.volts}`, `RI${i} e${i} ${p} ${o.ohms}`)
     else if (o) lines.push(`RL${i} ${p} ${n} ${o.ohms}`)
     else if (d.emf !== undefined)
       lines.push(`V${i} e${i} ${n} ${d.emf}`, `RI${i} e${i} ${p} ${d.internalResistance}`)
