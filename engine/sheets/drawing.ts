@@ -36,10 +36,7 @@ const EDGES = [
  */
 export function drawingsOf(design: Design, answers: Answers | null, content: Content, room: Area): Drawing[] {
   const [w, h] = [room.w - 2 * PAD, room.h - 2 * PAD]
-  const whole = drawingOf(design, answers, content, content.parts, w, h)
-  if (fits(whole, w, h)) return [whole]
-  const { partLabels } = whole.layout
-  const labelOf = (parts: readonly Part[]) => parts.map((p) => partLabels[content.parts.indexOf(p)]!)
+  const partLabels = placePartLabels(design, content.parts, answers)
   const known = new Map<string, Drawing>()
   const draw = (parts: readonly Part[]): Drawing => {
     const key = parts
@@ -50,16 +47,26 @@ export function drawingsOf(design: Design, answers: Answers | null, content: Con
     known.set(key, drawing)
     return drawing
   }
+  const all = around([...content.parts.map((p) => boxOf(p, design.conductors)), ...partLabels])
+  if ((all.w <= w && all.h <= h) || content.parts.length < 2) {
+    const whole = draw(content.parts)
+    if (fits(whole, w, h) || content.parts.length < 2) return [whole]
+  }
+  const labelOf = (parts: readonly Part[]) => parts.map((p) => partLabels[content.parts.indexOf(p)]!)
   const lay = (parts: readonly Part[]): Group[] => {
     const drawing = draw(parts)
     if (fits(drawing, w, h) || parts.length < 2) return [{ parts, drawing }]
     return halved(design, parts, labelOf(parts), content.shown).flatMap(lay)
   }
-  const tried = EDGES.map((edge) =>
-    groupsFor(design, content.parts, partLabels, content.shown, w - edge.w, h - edge.h).flatMap(lay),
-  )
-  const fewest = tried.reduce((best, next) => (next.length < best.length ? next : best))
-  return merged(fewest, draw, w, h).map((group) => group.drawing)
+  const fewest = Math.ceil(all.w / w) * Math.ceil(all.h / h)
+  let best: Group[] | null = null
+  for (const edge of EDGES) {
+    if (best && best.length <= fewest) break
+    const split = groupsFor(design, content.parts, partLabels, content.shown, w - edge.w, h - edge.h)
+    const tried = split.flatMap(lay)
+    if (!best || tried.length < best.length) best = tried
+  }
+  return merged(best ?? [], draw, w, h).map((group) => group.drawing)
 }
 
 interface Group {

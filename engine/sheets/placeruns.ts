@@ -18,6 +18,8 @@ export interface RunLabels {
   readonly short: readonly Shown[]
 }
 
+/** Above and below the words of a part, so that those of a passing conductor are not read as its own, mm. */
+const CLEAR = 1.2
 /** A leader that is longer than this is harder to follow than words at the part that the conductor leads to, mm. */
 const SHORT_LEADER = 20
 /** Longest leader at all. */
@@ -34,7 +36,7 @@ export function placeRunLabels(
   layout: Layout,
   within?: Area,
 ): RunLabels {
-  const around = obstaclesIn(layout, within)
+  const around = obstaclesIn(layout, within, CLEAR)
   const runs = layout.shown.map((shown, i): Run => {
     const drawn = layout.conductors[i]!
     const lines = runLines(design, shown, answers)
@@ -42,7 +44,8 @@ export function placeRunLabels(
   })
   const near = placed(runs, around, SHORT_LEADER)
   const numbers = placed(near.rest.map(numbered), withBoxes(around, near.labels), SHORT_LEADER)
-  const atPart = atParts(near.rest, layout, withBoxes(around, [...near.labels, ...numbers.labels]))
+  const close = obstaclesIn(layout, within, 0)
+  const atPart = atParts(near.rest, layout, withBoxes(close, [...near.labels, ...numbers.labels]))
   const loose = new Set(atPart.rest.map((r) => r.drawn.id))
   const kept = numbers.labels.filter((l) => 'conductor' in l.of && !loose.has(l.of.conductor))
   const settled = [...near.labels, ...kept, ...atPart.labels]
@@ -149,7 +152,7 @@ const longest = (drawn: SceneConductor): number =>
 /** Half the room that a tick takes. */
 const TICK = 1.6
 
-function obstaclesIn(layout: Layout, within: Area | undefined): LabelObstacles {
+function obstaclesIn(layout: Layout, within: Area | undefined, clear: Millimetres): LabelObstacles {
   const ticks = layout.conductors
     .filter((c) => c.withReturn !== null)
     .map((c): Rect => {
@@ -159,7 +162,7 @@ function obstaclesIn(layout: Layout, within: Area | undefined): LabelObstacles {
   return {
     boxes: [
       ...layout.parts,
-      ...layout.partLabels.map(extentOf),
+      ...layout.partLabels.map((l) => raised(extentOf(l), clear)),
       ...layout.flags.map((f) => f.box),
       ...ticks,
       ...(within ? fenceOf(within) : []),
@@ -167,6 +170,8 @@ function obstaclesIn(layout: Layout, within: Area | undefined): LabelObstacles {
     segments: layout.conductors.flatMap(stretchesOf),
   }
 }
+
+const raised = ({ x, y, w, h }: Area, by: Millimetres): Rect => ({ x, y: y - by, w, h: h + 2 * by })
 
 /** Strips around an area, wider than any label reaches. */
 const FENCE = 100
