@@ -1,20 +1,11 @@
-import type { Clearing, EndFault } from '../calc/faultanswers'
+import type { Clearing } from '../calc/faultanswers'
+import { worstHeat } from '../calc/faultheat'
 import { fuseFacts } from '../calc/fusefacts'
 import type { Conductor } from '../model/design'
-import { clearsBy, type FuseBand } from '../tables/fuseband'
+import type { FuseBand } from '../tables/fuseband'
 import { sizeByKey } from '../tables/sizes'
 import { withstandK } from '../tables/withstand'
 import { type Case, found, type Rule } from './rule'
-
-/** The adiabatic law holds up to this time, s; what lasts longer is for K3. */
-const LONGEST_S = 5
-
-interface Heat {
-  readonly guard: Clearing
-  readonly amps: number
-  readonly seconds: number
-  readonly a2s: number
-}
 
 /**
  * K2: a short circuit at the far end of a conductor heats it beyond what its insulation bears before its device has
@@ -32,9 +23,7 @@ export const faultHeat: Rule = {
       if (!faults || !size || toldAlready(c, w)) return []
       const k = withstandK(w.insulationC ?? c.ruleSet.insulationC)
       const bears = (k * size.sectionMm2) ** 2
-      const [worst] = [faults.from, faults.to]
-        .flatMap((end) => heats(end, bandOf))
-        .sort((a, b) => b.a2s - a.a2s)
+      const worst = worstHeat(faults, bandOf)
       if (!worst || worst.a2s <= bears * (1 + 1e-9)) return []
       return [
         found(
@@ -61,22 +50,4 @@ function toldAlready(c: Case, { id }: Conductor): boolean {
   return (
     verdict !== undefined && 'value' in verdict && ['unprotected', 'device-too-big'].includes(verdict.value)
   )
-}
-
-/** Heat of the least and of the greatest short circuit at an end, for every guard that clears within the law. */
-function heats(end: EndFault, bandOf: (g: Clearing) => FuseBand | null): Heat[] {
-  if (!('value' in end.least) || end.least.value === 0) return []
-  const least = end.least.value
-  const greatest =
-    'value' in end.greatest && typeof end.greatest.value === 'number' ? end.greatest.value : least
-  return end.clearing.flatMap((guard) => {
-    const band = bandOf(guard)
-    if (!band) return []
-    return [1, Math.max(1, greatest / least)].flatMap((times) => {
-      const seconds = clearsBy(band, guard.amps * times)
-      if (seconds === null || seconds > LONGEST_S) return []
-      const amps = guard.runAmps * times
-      return [{ guard, amps, seconds, a2s: amps ** 2 * seconds }]
-    })
-  })
 }
