@@ -18,6 +18,8 @@ export default defineConfig({
   server: { host: '127.0.0.1', port: 5173 },
   preview: { host: '127.0.0.1', port: 4173 },
   worker: { format: 'es' },
+  // Reached by a worker only: found late, it would make the development server load the page again.
+  optimizeDeps: { include: ['jspdf'] },
   test: {
     root: repo,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
