@@ -9,10 +9,21 @@ import { worse } from './worst'
 export function barsOf(border: Border, states: readonly State[]): Map<PartId, Answer<WorstCase>> {
   const answers = new Map<PartId, Answer<WorstCase>>()
   for (const [part, terminal] of border.bars) {
-    const worst = states.map((state) => throughOf(state, terminal))
+    const worst = states.flatMap((state) => (standsIn(state, terminal) ? [throughOf(state, terminal)] : []))
     answers.set(part, worst.reduce(worse))
   }
   return answers
+}
+
+/** Can more pass in this position than with every make contact closed? Only where the bar stands in the opened part. */
+function standsIn({ opened }: State, terminal: string): boolean {
+  if (opened === null) return true
+  const node = nodeAt(opened.from, terminal)
+  if (node === undefined) return false
+  const { start, edge } = opened.from.p.graph
+  for (let i = start[node]!; i < start[node + 1]!; i++)
+    if (opened.from.envelope.block[edge[i]!] === opened.block) return true
+  return false
 }
 
 function throughOf(state: State, terminal: string): Answer<WorstCase> {

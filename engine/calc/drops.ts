@@ -18,7 +18,7 @@ import type { Solved, State } from './solved'
  */
 export function dropsOf(design: Design, ruleSet: RuleSet, states: readonly State[]): Map<string, DropAnswer> {
   const answers = new Map<string, DropAnswer>()
-  for (const state of states) if (state.closed) addDrops(design, ruleSet, state, answers)
+  for (const state of states) if (!state.opened) addDrops(design, ruleSet, state, answers)
   return answers
 }
 

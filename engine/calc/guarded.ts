@@ -7,13 +7,13 @@ import { partOfDevice, type Solved, type State } from './solved'
 type End = 'from' | 'to'
 type Told = Exclude<EndProtection, { notChecked: ProtectionGap }>
 
-/** What can come into one end of a conductor, at its greatest over all positions of the contacts. */
+/** What can come into one end of a conductor, over all throws; every make contact closed lets the most through. */
 export function guardedEnd(states: readonly State[], conductor: string, end: End): Answer<EndAnswer> {
   let best: { solved: Solved; answer: Told } | null = null
   for (const state of states) {
     const { any } = state
     const e = any.p.branchIndex.get(conductor)
-    if (e === undefined) continue
+    if (e === undefined || state.opened) continue
     const answer = any.protection.end(e, end)
     const unknown = unknownAt(state, e, end)
     if (unknown) return unknown

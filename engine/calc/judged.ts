@@ -10,7 +10,7 @@ type Judged = Pick<RunAnswer, 'verdict' | 'cause' | 'aheadM' | 'aheadAllowedM'>
 type Told = Pick<RunAnswer, 'from' | 'to' | 'sustained'>
 
 /**
- * The gravest verdict over all positions of the contacts. What is a fault without the devices of unknown size is a
+ * The gravest verdict over all throws of changeovers. What is a fault without the devices of unknown size is a
  * fault with them, whatever else is missing; all other verdicts need both ends told. `limitA`: what the rule set
  * allows for the conductor, null where that is not known.
  */
@@ -22,7 +22,7 @@ export function judged(
   run: Told,
 ): Judged {
   const allowed: Allowed = { amps: limitA, aheadM: nearSourceM(ruleSet, w.sheathed) }
-  const found = gravest(states.flatMap(({ none }) => judge(none, w, allowed) ?? []))
+  const found = gravest(states.flatMap(({ none, opened }) => (opened ? [] : (judge(none, w, allowed) ?? []))))
   const { border } = states[0]!.none
   if (!found) return noFigures({ notChecked: 'not-in-network', parts: [], conductors: [] })
   switch (found.verdict) {

@@ -2,7 +2,7 @@ import type { ConductorId } from '../model/design'
 import type { Answer, NotChecked, Sustained } from './answers'
 import { gapOf, guardsOf, missingFigure } from './guarded'
 import type { ReturnGap } from './returns'
-import { leaningOn, type Solved, type State, untriedAt } from './solved'
+import { bearsOn, leaningOn, type Solved, type State, untriedAt } from './solved'
 
 type Lasting = Answer<Sustained> | null
 
@@ -12,7 +12,7 @@ export function lastingOf(states: readonly State[], id: ConductorId): Lasting {
   for (const state of states) {
     const { any, none } = state
     const e = any.p.branchIndex.get(id)
-    if (e === undefined || any.returns.isReturn[e] !== 1) continue
+    if (e === undefined || !bearsOn(state, id) || any.returns.isReturn[e] !== 1) continue
     const gap = restingOn(any, e) ?? untriedAt(state, any.envelope.block[e]!)
     if (gap) return gap
     const answer = any.returns.sustained(e)

@@ -2,13 +2,19 @@ import { blocksOf } from '../math/blocks'
 import type { Border, OpenContacts } from './network'
 import type { Prepared } from './prepare'
 
-/** Combinations of changeovers, and of the contacts in one meshed part, that are tried; beyond them one at a time. */
-const MOST_THROWS = 16
-const MOST_IN_MESH = 5
+/** Positions that are tried: as many as keep positions × branches below this, and no more than so many. */
+const MOST_WORK = 10_000
+const MOST_POSITIONS = 64
+
+/** Contacts to open; `opened`: beyond those of position `from`, they are make contacts of one meshed part. */
+export interface Position {
+  readonly open: OpenContacts
+  readonly opened: { readonly from: number; readonly block: number } | null
+}
 
 export interface Positions {
-  /** Contacts to open, one set a position, the first with every make contact closed; `closed`: no make contact is. */
-  readonly positions: readonly { readonly open: OpenContacts; readonly closed: boolean }[]
+  /** The first has every make contact closed. */
+  readonly positions: readonly Position[]
   /** Contacts of which not every combination is tried; empty as a rule. */
   readonly untried: ReadonlySet<string>
 }
@@ -20,27 +26,28 @@ export interface Positions {
  * `all` is the border with every contact closed, `lay` gives the network with some open.
  */
 export function positionsOf(all: Border, lay: (open: OpenContacts) => Prepared): Positions {
-  const throws = throwsOf(all)
+  const most = Math.min(MOST_POSITIONS, Math.max(1, Math.floor(MOST_WORK / (all.form.branches.length + 1))))
   const untried = new Set<string>()
-  const positions: { open: OpenContacts; closed: boolean }[] = []
-  for (const thrown of throwsTried(throws, untried)) {
-    const start = new Set(thrown)
-    positions.push({ open: start, closed: true })
-    for (const contacts of meshedContacts(all, lay(start))) {
-      if (contacts.length > MOST_IN_MESH) for (const id of contacts) untried.add(id)
-      for (const ids of contacts.length > MOST_IN_MESH ? contacts.map((id) => [id]) : subsets(contacts))
-        positions.push({ open: new Set([...thrown, ...ids]), closed: false })
+  const thrown = throwsTried(throwsOf(all), most, untried).map((ids) => new Set(ids))
+  const positions: Position[] = thrown.map((open) => ({ open, opened: null }))
+  thrown.forEach((start, from) => {
+    for (const [block, contacts] of meshedContacts(all, lay(start))) {
+      const room = most - positions.length
+      const sets = contacts.length < 16 && 2 ** contacts.length - 1 <= room ? subsets(contacts) : null
+      if (!sets) for (const id of contacts) untried.add(id)
+      for (const ids of sets ?? contacts.map((id) => [id]).slice(0, Math.max(0, room)))
+        positions.push({ open: new Set([...start, ...ids]), opened: { from, block } })
     }
-  }
+  })
   return { positions, untried }
 }
 
 /** For each changeover and each of its positions, the contacts that are open then. */
 type Throws = readonly (readonly (readonly string[])[])[]
 
-function throwsTried(throws: Throws, untried: Set<string>): (readonly string[])[] {
+function throwsTried(throws: Throws, most: number, untried: Set<string>): (readonly string[])[] {
   const total = throws.reduce((n, positions) => n * positions.length, 1)
-  if (total <= MOST_THROWS)
+  if (total <= most)
     return throws.reduce<(readonly string[])[]>(
       (sets, positions) => sets.flatMap((ids) => positions.map((more) => [...ids, ...more])),
       [[]],
@@ -52,7 +59,7 @@ function throwsTried(throws: Throws, untried: Set<string>): (readonly string[])[
     ...throws.flatMap((positions, i) =>
       positions.slice(1).map((other) => first.flatMap((ids, j) => (i === j ? other : ids))),
     ),
-  ]
+  ].slice(0, most)
 }
 
 /** A position that leads nowhere lets nothing through that another does not, and is left out. */
@@ -88,7 +95,7 @@ function joinsAt({ form }: Border): Map<string, number> {
 }
 
 /** Contacts that are closed and lie in a meshed part, by part. */
-function meshedContacts(all: Border, p: Prepared): string[][] {
+function meshedContacts(all: Border, p: Prepared): Map<number, string[]> {
   const { of } = blocksOf(p.graph)
   const contacts = new Map<number, string[]>()
   p.form.branches.forEach((b, e) => {
@@ -96,7 +103,7 @@ function meshedContacts(all: Border, p: Prepared): string[][] {
     if (of[e]! < 0 || branch?.kind !== 'contact' || branch.changeover) return
     contacts.set(of[e]!, [...(contacts.get(of[e]!) ?? []), b.id])
   })
-  return [...contacts.values()]
+  return contacts
 }
 
 /** Every choice of at least one. */

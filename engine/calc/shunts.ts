@@ -11,7 +11,7 @@ import { leaningOn, type Solved, type State, untriedAt } from './solved'
 export function shuntsOf(design: Design, states: readonly State[]): Map<PartId, ShuntAnswer> {
   const answers = new Map<PartId, ShuntAnswer>()
   for (const state of states) {
-    if (!state.closed) continue
+    if (state.opened) continue
     for (const answer of inState(design, state)) {
       const before = answers.get(answer.part)
       answers.set(answer.part, before ? worseOf(before, answer) : answer)

@@ -20,14 +20,43 @@ export interface Solved {
 export interface State {
   readonly any: Solved
   readonly none: Solved
-  /** Every make contact closed: no meshed part is opened to see how current divides then. */
-  readonly closed: boolean
+  /**
+   * Make contacts of one meshed part are opened, to see how current divides there: the same with them closed, and the
+   * part. Everything outside it is at its worst with them closed. Null: every make contact is closed.
+   */
+  readonly opened: { readonly from: Solved; readonly block: number } | null
   /** Contacts of which not every combination is tried. */
   readonly untried: ReadonlySet<string>
 }
 
+/** Each answer is worked out when it is first asked for, and kept. */
 export function solved(border: Border, p: Prepared): Solved {
-  return { border, p, envelope: envelopes(p), protection: protection(p), returns: returns(p) }
+  let envelope: EnvelopeResult | undefined
+  let guarded: ProtectionResult | undefined
+  let lasting: ReturnsResult | undefined
+  return {
+    border,
+    p,
+    get envelope() {
+      envelope ??= envelopes(p)
+      return envelope
+    },
+    get protection() {
+      guarded ??= protection(p)
+      return guarded
+    },
+    get returns() {
+      lasting ??= returns(p)
+      return lasting
+    },
+  }
+}
+
+/** Can a branch be worse off in this position than with every make contact closed? */
+export function bearsOn({ opened }: State, branch: string): boolean {
+  if (opened === null) return true
+  const e = opened.from.p.branchIndex.get(branch)
+  return e !== undefined && opened.from.envelope.block[e] === opened.block
 }
 
 /** Part of a device or part branch by its network id; undefined for what stands in no part. */

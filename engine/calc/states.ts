@@ -22,12 +22,16 @@ export function statesOf(design: Design): States {
   const laid = (open: OpenContacts): Border => (open.size === 0 ? border : networkOf(design, 'any', open))
   const preparedAs = (b: Border): Prepared => (b === border ? p : prepare(b.form))
   const { positions, untried } = positionsOf(border, (contacts) => preparedAs(laid(contacts)))
-  const states = positions.map(({ open: contacts, closed }): State => {
-    const free = laid(contacts)
+  const states: State[] = []
+  for (const { open, opened } of positions) {
+    const free = laid(open)
     const any = solved(free, preparedAs(free))
-    if (border.unknownDevices.size === 0) return { any, none: any, closed, untried }
-    const without = networkOf(design, 'none', contacts)
-    return { any, none: solved(without, prepare(without.form)), closed, untried }
-  })
+    const from = opened && { from: states[opened.from]!.any, block: opened.block }
+    if (border.unknownDevices.size === 0) states.push({ any, none: any, opened: from, untried })
+    else {
+      const without = networkOf(design, 'none', open)
+      states.push({ any, none: solved(without, prepare(without.form)), opened: from, untried })
+    }
+  }
   return { border, p, states, ruleSet }
 }

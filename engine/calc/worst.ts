@@ -1,5 +1,5 @@
 import type { Answer, NotChecked, WorstCase } from './answers'
-import { leaningOn, type State, unknownParts, untriedAt, witnessLines } from './solved'
+import { bearsOn, leaningOn, type State, unknownParts, untriedAt, witnessLines } from './solved'
 
 /** A difference below this is rounding. */
 const CLOSE = 1e-9
@@ -10,7 +10,7 @@ export function worstOf(states: readonly State[], branch: string, side: 'min' | 
   for (const state of states) {
     const { any, none } = state
     const e = any.p.branchIndex.get(branch)
-    if (e === undefined) continue
+    if (e === undefined || !bearsOn(state, branch)) continue
     const amps = side === 'max' ? any.envelope.max[e]! : -any.envelope.min[e]!
     const without = side === 'max' ? none.envelope.max[e]! : -none.envelope.min[e]!
     const gap = gapOf(state, e, side, amps, without)

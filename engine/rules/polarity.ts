@@ -7,11 +7,12 @@ import type { Case } from './rule'
 /** Ids of devices whose two terminals lie in one net in some position of the contacts. Parts of unknown kinds are left out. */
 export function shortedDevices(c: Case): Set<string> {
   const shorted = new Set<string>()
-  for (const { any } of c.states)
-    any.p.form.devices.forEach((d, i) => {
-      if (any.p.net[any.p.positive[i]!] === any.p.net[any.p.negative[i]!] && isKnown(c, d.id))
-        shorted.add(d.id)
-    })
+  for (const { any, opened } of c.states)
+    if (!opened)
+      any.p.form.devices.forEach((d, i) => {
+        if (any.p.net[any.p.positive[i]!] === any.p.net[any.p.negative[i]!] && isKnown(c, d.id))
+          shorted.add(d.id)
+      })
   return shorted
 }
 
@@ -19,7 +20,8 @@ export function shortedDevices(c: Case): Set<string> {
 export function reversedDevices(c: Case): Set<string> {
   const reversed = new Set<string>()
   const right = new Set<string>()
-  for (const { any } of c.states) {
+  for (const { any, opened } of c.states) {
+    if (opened) continue
     const above = liftedFrom(any.p)
     any.p.form.devices.forEach((d, i) => {
       if (d.sustainedFault !== 0 || !isKnown(c, d.id)) return

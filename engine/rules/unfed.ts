@@ -26,7 +26,8 @@ function unfedParts(c: Case): PartId[] {
       joined.has(d.negative),
   )
   const fed = new Set<string>()
-  for (const { any } of c.states) {
+  for (const { any, opened } of c.states) {
+    if (opened) continue
     /** Between one pair of nets, one load speaks for all: other loads cannot feed it. */
     const known = new Map<string, boolean>()
     for (const { id } of loads) {
