@@ -1,7 +1,8 @@
 import type { Millimetres } from '../../units'
-import { type Block, below, beside, inColumns, inRows } from './block'
+import type { Block } from './block'
 import { snapUp } from './columns'
 import type { Plan } from './graph'
+import { below, beside, inColumns, inRows } from './together'
 
 /** The blocks of a drawing before they have their places. */
 export interface Blocks {

@@ -1,5 +1,6 @@
 import { wayOver } from './over'
-import { betterWay, costOf, place, type Sheet, takeOff, targetOf } from './sheet'
+import { place, type Sheet, takeOff } from './sheet'
+import { betterWay, costOf, targetOf } from './way'
 
 /** What a step on another line counts while bargaining: it may well find another way that costs it little. */
 const ASKED = 6

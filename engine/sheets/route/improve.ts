@@ -1,5 +1,6 @@
 import { CORNER, LEVEL, UPRIGHT } from './lattice'
-import { betterWay, costOf, everyStep, place, type Sheet, takeOff, targetOf } from './sheet'
+import { place, type Sheet, takeOff } from './sheet'
+import { betterWay, costOf, everyStep, targetOf } from './way'
 
 /**
  * Lays loose lines anew, one by one among all others, where that is cheaper; the dearest first. The second round

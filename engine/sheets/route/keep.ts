@@ -1,7 +1,8 @@
 import { type Lattice, nodeAt, PITCH, stride, xOf, yOf } from './lattice'
 import type { Routed } from './request'
-import { isFree, type Line, place, type Sheet } from './sheet'
+import { type Line, place, type Sheet } from './sheet'
 import type { Terminal } from './terminal'
+import { isFree } from './way'
 
 /** Lays again what was laid before, where the ends are the same and the way is still free; returns how many. */
 export function keepPrevious(s: Sheet, previous: readonly Routed[]): number {

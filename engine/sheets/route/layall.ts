@@ -1,6 +1,7 @@
 import { wayOver } from './over'
 import { layPinned } from './pinned'
-import { freeWay, place, type Sheet, takeOff, targetOf } from './sheet'
+import { place, type Sheet, takeOff } from './sheet'
+import { freeWay, targetOf } from './way'
 
 /** Cost of pushing another conductor aside, and how much dearer it grows each time that it happens to it. */
 const PUSH = 240

@@ -1,6 +1,7 @@
 import { CORNER, LEVEL, STUB, UPRIGHT } from './lattice'
 import { search } from './search'
-import { everyStep, type Sheet, targetOf } from './sheet'
+import type { Sheet } from './sheet'
+import { everyStep, targetOf } from './way'
 
 /**
  * Cheapest way of line `i` where it may lie on other lines, each step on one at the price that `dear` gives for its

@@ -1,6 +1,7 @@
 import { CORNER, LEVEL, UPRIGHT, xOf, yOf } from './lattice'
 import type { Crossing, Point, Routed, RouteResult } from './request'
-import { everyStep, type Line, type Sheet } from './sheet'
+import type { Line, Sheet } from './sheet'
+import { everyStep } from './way'
 
 /** Ways in millimetres with what is counted and drawn on them. */
 export function resultOf(s: Sheet, kept: number): RouteResult {

@@ -1,3 +1,4 @@
+import { type Finder, grown } from './finder'
 import { BEND, CORNER, CROSS, type Lattice, LEVEL, STEP, STUB, UPRIGHT, WALL } from './lattice'
 
 /** Where a search starts or ends: nodes on one line, and the axis in which they lie one behind the other. */
@@ -16,46 +17,10 @@ export interface Stepping {
   readonly below?: number
 }
 
-/** A way as nodes at its corners with both ends, what it costs, and what it would cost on an empty sheet. */
+/** A way as nodes at its corners with both ends, and what it costs. */
 export interface Way {
   readonly corners: number[]
   readonly cost: number
-  readonly least: number
-}
-
-/** What a search works in. A state is 2 × node + axis of travel. */
-export interface Finder {
-  readonly lattice: Lattice
-  readonly scratch: Scratch
-}
-
-interface Scratch {
-  /** Three numbers a state, side by side: the round that saw it last, its cost, the state it was reached from. */
-  readonly states: Int32Array
-  round: number
-  readonly queue: Queue
-}
-
-/** Buckets of states by estimate, each a chain of entries. */
-interface Queue {
-  heads: Int32Array
-  next: Int32Array
-  state: Int32Array
-}
-
-const LAST_ROUND = 1 << 30
-/** Kept from one lattice to the next of the same size, since making it is dear; what is in it never matters. */
-let spare: Scratch | null = null
-
-export function finderOf(lattice: Lattice): Finder {
-  const size = 6 * lattice.cols * lattice.rows
-  if (spare?.states.length !== size || spare.round > LAST_ROUND)
-    spare = {
-      states: new Int32Array(size),
-      round: 0,
-      queue: { heads: new Int32Array(1024), next: new Int32Array(8192), state: new Int32Array(8192) },
-    }
-  return { lattice, scratch: spare }
 }
 
 /**
@@ -141,7 +106,7 @@ export function search(
       if ((here & STUB) !== 0 || node === lastGoal) {
         const isStraight = axis === goalAxis
         if (isStraight ? node === lastGoal : goal.nodes.includes(node))
-          return { corners: trace(f, state), cost: isStraight ? g : g + BEND, least: base }
+          return { corners: trace(f, state), cost: isStraight ? g : g + BEND }
       }
       const stride = axis === 0 ? 1 : cols
       const along = axis === 0 ? LEVEL : UPRIGHT
@@ -177,12 +142,6 @@ export function search(
     }
   }
   return null
-}
-
-function grown(a: Int32Array, least: number): Int32Array {
-  const bigger = new Int32Array(Math.max(least, 2 * a.length))
-  bigger.set(a)
-  return bigger
 }
 
 function bounds(l: Lattice, nodes: readonly number[]) {

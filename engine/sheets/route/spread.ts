@@ -1,6 +1,7 @@
 import { type Lattice, LEVEL, STUB, stride, UPRIGHT, WALL } from './lattice'
-import { isFree, type Line, place, type Sheet, stretchCost, takeOff } from './sheet'
+import { type Line, place, type Sheet, takeOff } from './sheet'
 import type { Terminal } from './terminal'
+import { isFree, stretchCost } from './way'
 
 /** Cost of a stretch by its distance in nodes from what runs beside it; from 7.5 mm on none. */
 const CROWDED = [80, 40, 16, 8, 4, 2, 0] as const

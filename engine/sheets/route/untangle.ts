@@ -1,5 +1,6 @@
 import { CORNER, LEVEL, UPRIGHT } from './lattice'
-import { betterWay, costOf, everyStep, place, type Sheet, takeOff, targetOf } from './sheet'
+import { place, type Sheet, takeOff } from './sheet'
+import { betterWay, costOf, everyStep, targetOf } from './way'
 
 /**
  * Two lines that cross each other twice or more need not cross, or once only: both are taken off and laid the other
