@@ -17,7 +17,7 @@ export interface FuseWay {
 }
 
 /** Branch of a part that is one fuse. */
-const SINGLE = 'link'
+export const SINGLE = 'link'
 
 /** Every rated fuse and breaker of the parts named. */
 export function fuseWays(design: Design, isNamed: (part: PartId) => boolean): FuseWay[] {

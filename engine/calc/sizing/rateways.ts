@@ -1,8 +1,10 @@
 import type { Design } from '../../model/design'
 import type { RuleSet } from '../../tables/rulesets'
 import type { Amps } from '../../units'
+import type { BranchAnswer } from '../answers'
 import { branchesOf } from '../answersof'
 import { continuousCurrents } from '../continuous'
+import { startsOf } from '../starts'
 import type { States } from '../states'
 import type { FuseWay } from './fuseways'
 import { type Rated, ratingFor } from './ratings'
@@ -14,6 +16,8 @@ export interface RatedWays {
   readonly because: ReadonlyMap<FuseWay, Rated['because']>
   readonly kept: readonly Kept[]
   readonly none: readonly NoSize[]
+  /** Currents of the ways and of all other branches of parts. */
+  readonly branches: ReadonlyMap<string, BranchAnswer>
 }
 
 /** The smallest rating of each way, at the currents of one trial. */
@@ -28,11 +32,12 @@ export function rateWays(
   const because = new Map<FuseWay, Rated['because']>()
   const kept: Kept[] = []
   const none: NoSize[] = []
-  if (ways.length === 0) return { ratings, because, kept, none }
-  const answers = branchesOf(border, states)
-  const c = { design, ruleSet, border, lasting: continuousCurrents(design, states), tight }
+  const branches = branchesOf(border, states)
+  const lasting = continuousCurrents(design, states)
+  const starts = startsOf(design, states[0]!.any, branches)
+  const c = { design, ruleSet, border, lasting, starts, tight }
   for (const way of ways) {
-    const answer = ratingFor(c, way, answers.get(way.id)!)
+    const answer = ratingFor(c, way, branches.get(way.id)!)
     if (answer && 'ratingA' in answer) {
       ratings.set(way, answer.ratingA)
       because.set(way, answer.because)
@@ -42,5 +47,5 @@ export function rateWays(
     if (answer && 'kept' in answer) kept.push(answer.kept)
     if (answer && 'none' in answer) none.push(answer.none)
   }
-  return { ratings, because, kept, none }
+  return { ratings, because, kept, none, branches }
 }

@@ -1,11 +1,13 @@
 import type { Design } from '../../model/design'
+import { conductorsAt } from '../../model/lookup'
 import { clearsBy, type FuseBand, holdsAtLeast } from '../../tables/fuseband'
 import type { RuleSet } from '../../tables/rulesets'
-import type { Amps, Seconds } from '../../units'
-import type { BranchAnswer, WorstCase } from '../answers'
+import type { Amps } from '../../units'
+import type { BranchAnswer } from '../answers'
+import type { StartAnswer } from '../faultanswers'
 import { fuseFacts, valuesOf } from '../fusefacts'
 import type { Border } from '../network'
-import type { FuseWay } from './fuseways'
+import { type FuseWay, SINGLE } from './fuseways'
 import type { Kept, NoSize, RatingReason } from './sizing'
 
 export interface Rated {
@@ -26,6 +28,8 @@ export interface RatingCase {
   readonly border: Border
   /** Greatest currents of what runs for hours, by branch. */
   readonly lasting: ReadonlyMap<string, Amps>
+  /** What flows while a load behind it starts, by branch. */
+  readonly starts: ReadonlyMap<string, readonly StartAnswer[]>
   /** Ways of which the conductors behind bear no more than the load asks for, by branch. */
   readonly tight: ReadonlySet<string>
 }
@@ -40,7 +44,12 @@ export function ratingFor(c: RatingCase, way: FuseWay, { worst }: BranchAnswer):
   if ('notChecked' in worst) return { kept: { ...at, because: worst } }
   const { amps } = worst.value
   if (amps === 'unlimited') return { kept: { ...at, because: { key: 'no-limit' } } }
-  if (amps < 1e-9) return null
+  if (amps < 1e-9) {
+    const [ratingA] = way.ratings
+    return way.ratingA === null && ratingA !== undefined && isJoined(c.design, way)
+      ? { ratingA, because: { key: 'load', loadA: 0 } }
+      : null
+  }
   const fullDuty = valuesOf(c.design, way.part.id)('fullDuty') === true
   const share = fullDuty ? 1 : c.ruleSet.continuousShare.value
   const lastingA = Math.min(amps, c.lasting.get(way.id) ?? amps)
@@ -54,48 +63,40 @@ export function ratingFor(c: RatingCase, way: FuseWay, { worst }: BranchAnswer):
   if (carries === undefined)
     return { none: { key: 'rating', ...at, neededA, largestA: way.ratings.at(-1) ?? 0 } }
   return (
-    started(c, way, carries, startsOf(c.design, worst.value, amps)) ?? {
+    started(c, way, carries, c.starts.get(way.id) ?? []) ?? {
       ratingA: carries,
       because: lastingA / share > amps ? { key: 'lasting', lastingA, share } : { key: 'load', loadA: amps },
     }
   )
 }
 
-interface Start {
-  readonly part: string
-  readonly peakA: Amps
-  readonly lastsS: Seconds
-}
+/** A conductor leaves it, if only to measure. */
+const isJoined = (design: Design, { part, way }: FuseWay): boolean =>
+  conductorsAt(design, part.id, way === SINGLE ? '2' : way).length > 0
 
-/** One load starts while all others run. */
-function startsOf(design: Design, { witness }: WorstCase, amps: Amps): Start[] {
-  return witness.flatMap((w) => {
-    const typed = valuesOf(design, w.part)
-    const [times, lastsS] = [typed('inrush'), typed('inrushS')]
-    if (!(w.amps < 0) || typeof times !== 'number' || typeof lastsS !== 'number') return []
-    return times > 1 && lastsS > 0 ? [{ part: w.part, peakA: amps + (times - 1) * -w.amps, lastsS }] : []
-  })
-}
-
-const holds = (band: FuseBand, s: Start): boolean => holdsAtLeast(band, s.peakA) >= s.lastsS
-const mayHold = (band: FuseBand, s: Start): boolean => {
-  const opens = clearsBy(band, s.peakA)
-  return opens === null || opens > s.lastsS
+const holds = (band: FuseBand, s: StartAnswer): boolean => holdsAtLeast(band, s.amps) >= s.seconds
+const mayHold = (band: FuseBand, s: StartAnswer): boolean => {
+  const opens = clearsBy(band, s.amps)
+  return opens === null || opens > s.seconds
 }
 
 /** A larger rating where the loads' starts ask for one that there is. */
-function started(c: RatingCase, way: FuseWay, carries: Amps, starts: readonly Start[]): Rated | null {
+function started(c: RatingCase, way: FuseWay, carries: Amps, starts: readonly StartAnswer[]): Rated | null {
   for (const stands of [holds, mayHold]) {
-    const opened = (rating: Amps): Start | undefined =>
+    const opened = (rating: Amps): StartAnswer | undefined =>
       starts.find((s) => {
-        const band = s.peakA > rating ? bandAt(c, way, rating) : null
+        const band = s.amps > rating ? bandAt(c, way, rating) : null
         return band !== null && !stands(band, s)
       })
-    let last: Start | undefined
+    let last: StartAnswer | undefined
     for (const ratingA of way.ratings.filter((r) => r >= carries)) {
       const start = opened(ratingA)
       if (!start && !last) return null
-      if (!start) return { ratingA, because: { key: 'inrush', ...last! } }
+      if (!start)
+        return {
+          ratingA,
+          because: { key: 'inrush', part: last!.part, peakA: last!.amps, lastsS: last!.seconds },
+        }
       last = start
     }
   }

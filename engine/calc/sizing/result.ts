@@ -1,4 +1,4 @@
-import type { Design } from '../../model/design'
+import type { ConductorId, Design } from '../../model/design'
 import { sizeByKey } from '../../tables/sizes'
 import { networkOf } from '../network'
 import type { DropCut } from './dropcuts'
@@ -8,7 +8,7 @@ import type { RatedWays } from './rateways'
 import { copperKg } from './runoptions'
 import { sizeReason } from './sizereason'
 import type { SizedRuns } from './sizeruns'
-import type { Kept, Kilograms, RatingChoice, RunChoice, Sized } from './sizing'
+import type { HeatNeed, Kept, Kilograms, RatingChoice, RunChoice, Sized } from './sizing'
 import { type Trial, trialEdit } from './trial'
 
 interface Settled {
@@ -18,6 +18,7 @@ interface Settled {
   readonly trial: Trial
   readonly rated: RatedWays
   readonly sized: SizedRuns
+  readonly heat: ReadonlyMap<ConductorId, HeatNeed>
   readonly free: readonly FreeRun[]
   readonly kept: readonly Kept[]
 }
@@ -35,7 +36,7 @@ export function sizedOf(s: Settled): Sized {
   }
 }
 
-function runChoices({ free, sized }: Settled): RunChoice[] {
+function runChoices({ free, sized, heat }: Settled): RunChoice[] {
   const byId = new Map(free.map((run) => [run.conductor.id, run]))
   const dropAt = (cut: DropCut, instead: Selected): number => {
     let volts = 0
@@ -53,7 +54,7 @@ function runChoices({ free, sized }: Settled): RunChoice[] {
       conductor: id,
       from: size,
       to: run.options[chosen]!.size.key,
-      because: sizeReason(run, chosen, needs, sized.cuts, dropAt),
+      because: sizeReason(run, chosen, needs, heat.get(id), sized.cuts, dropAt),
     }
   })
 }

@@ -4,15 +4,16 @@ import { RULE_SETS } from '../../tables/rulesets'
 import type { Amps } from '../../units'
 import { networkOf } from '../network'
 import { statesOf } from '../states'
-import { type DropCut, meshless } from './dropcuts'
+import { meshless } from './dropcuts'
 import { type FreeRun, freeRuns } from './freeruns'
 import { type FuseWay, fuseWays } from './fuseways'
+import { heatNeeds } from './heatneeds'
 import type { Selected } from './leastcopper'
 import type { Need } from './needs'
 import { type RatedWays, rateWays } from './rateways'
 import { sizedOf } from './result'
-import { sizeRuns } from './sizeruns'
-import type { Kept, Sizing, SizingScope } from './sizing'
+import { type SizedRuns, sizeRuns } from './sizeruns'
+import type { HeatNeed, Kept, Sizing, SizingScope } from './sizing'
 import { type Trial, trialEdit, tried } from './trial'
 
 /** Rounds in which meshes may settle; after them sizes and ratings only go up. */
@@ -36,46 +37,49 @@ export function sizeIt(design: Design, scope: SizingScope): Sizing {
   const { free, kept } = freeRuns(design, ruleSet, border, (id) => conductors?.has(id) ?? true)
   const unsized = new Map<ConductorId, Kept>()
   const tight = new Set<string>()
+  const heat = new Map<ConductorId, HeatNeed>()
   let trial = firstTrial(free, ways)
-  let cuts: readonly DropCut[] = []
+  let before: SizedRuns | null = null
   for (let round = 1; round <= MOST_ROUNDS; round++) {
+    const settling = round <= FREE_ROUNDS
     const now = tried(design, trialEdit(design, trial))
     const laid = statesOf(now)
-    const settling = round <= FREE_ROUNDS
     const rated = rateWays(now, ruleSet, laid, ways, tight)
     if (rated.none.length > 0) return { infeasible: rated.none }
     const ratings = settling ? rated.ratings : noLower(rated.ratings, trial.ratings)
     if (!same(ratings, trial.ratings)) {
       trial = { ...trial, ratings }
+      before = null
       continue
     }
     const open = free.filter(({ conductor }) => !unsized.has(conductor.id))
-    const sized = sizeRuns({
+    const sized: ReturnType<typeof sizeRuns> = sizeRuns({
       design: now,
       ruleSet,
       laid,
       free: open,
-      cuts: settling ? cuts.filter(meshless) : cuts,
-      floor: settling ? new Map() : picked(open, trial),
+      cuts: (before?.cuts ?? []).filter((cut) => !settling || meshless(cut)),
+      floor: floorOf(open, heat, settling ? new Map() : trial.sizes),
+      before,
     })
     if ('infeasible' in sized) {
-      const loosened = tightened(sized, ways, rated)
-      if (loosened.length === 0) return { infeasible: sized.infeasible }
-      for (const id of loosened) tight.add(id)
-      continue
-    }
-    if ('unsized' in sized) {
+      const asking = tightened(sized, ways, rated)
+      if (asking.length === 0) return { infeasible: sized.infeasible }
+      for (const id of asking) tight.add(id)
+    } else if ('unsized' in sized) {
       for (const gap of sized.unsized) unsized.set(gap.conductor!, gap)
-      const sizes = new Map([...trial.sizes].filter(([id]) => !unsized.has(id)))
-      trial = { ...trial, sizes }
-      continue
-    }
-    if (same(sized.sizes, trial.sizes)) {
+      trial = { ...trial, sizes: new Map([...trial.sizes].filter(([id]) => !unsized.has(id))) }
+      before = null
+    } else if (!same(sized.sizes, trial.sizes)) {
+      trial = { ...trial, sizes: sized.sizes }
+      before = sized
+    } else {
+      const hot = heatNeeds(now, ruleSet, laid, open, trial.sizes, rated.branches)
       const all = [...kept, ...unsized.values(), ...rated.kept]
-      return sizedOf({ design, now, trial, rated, sized, free: open, kept: all })
+      if (hot.size === 0) return sizedOf({ design, now, trial, rated, sized, heat, free: open, kept: all })
+      for (const [id, need] of hot) heat.set(id, need)
+      before = null
     }
-    cuts = sized.cuts
-    trial = { ...trial, sizes: sized.sizes }
   }
   return { infeasible: [{ key: 'unsettled', conductors: free.map(({ conductor }) => conductor.id) }] }
 }
@@ -119,15 +123,19 @@ const noLower = (
 ): ReadonlyMap<FuseWay, Amps> =>
   new Map([...ratings].map(([way, amps]) => [way, Math.max(amps, before.get(way) ?? 0)]))
 
-const picked = (free: readonly FreeRun[], { sizes }: Trial): Selected =>
+/** Options below which nothing may be chosen: what bears a short circuit, and after a while what was chosen last. */
+const floorOf = (
+  free: readonly FreeRun[],
+  heat: ReadonlyMap<ConductorId, HeatNeed>,
+  sizes: Trial['sizes'],
+): Selected =>
   new Map(
-    free.map(({ conductor, options }) => [
-      conductor.id,
-      Math.max(
-        0,
-        options.findIndex((o) => o.size.key === sizes.get(conductor.id)),
-      ),
-    ]),
+    free.map(({ conductor: { id }, options }) => {
+      const leastMm2 = heat.get(id)?.leastMm2 ?? 0
+      const bears = options.findIndex((o) => o.size.sectionMm2 >= leastMm2 * (1 - 1e-9))
+      const last = options.findIndex((o) => o.size.key === sizes.get(id))
+      return [id, Math.max(0, bears, last)]
+    }),
   )
 
 const same = <K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): boolean =>

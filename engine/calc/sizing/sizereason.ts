@@ -3,13 +3,14 @@ import type { DropCut } from './dropcuts'
 import type { FreeRun } from './freeruns'
 import type { Selected } from './leastcopper'
 import type { Need } from './needs'
-import type { SizeReason } from './sizing'
+import type { HeatNeed, SizeReason } from './sizing'
 
 /** Why a chosen conductor is no thinner: what the next thinner size would break, the gravest first. */
 export function sizeReason(
   { conductor, options, thinnest }: FreeRun,
   chosen: number,
   needs: readonly Need[],
+  heat: HeatNeed | undefined,
   cuts: readonly DropCut[],
   dropAt: (cut: DropCut, instead: Selected) => number,
 ): SizeReason {
@@ -20,6 +21,8 @@ export function sizeReason(
     const { key, amps, guards } = broken.reduce((a, b) => (b.amps > a.amps ? b : a))
     return { key, thinner: thinner.size.key, carriesA: thinner.amps, neededA: amps, guards }
   }
+  if (heat && thinner.size.sectionMm2 < heat.leastMm2 * (1 - 1e-9))
+    return { key: 'heat', thinner: thinner.size.key, ...heat }
   const instead = new Map<ConductorId, number>([[conductor.id, chosen - 1]])
   let worst: { cut: DropCut; percent: number } | null = null
   for (const cut of cuts) {

@@ -6,10 +6,10 @@ import { runsOf } from '../runs'
 import type { States } from '../states'
 import { arrayAmps } from './arrayamps'
 import { letThroughBehind } from './behind'
-import { type DropCut, dropCuts } from './dropcuts'
+import { type DropCut, dropCuts, meshless } from './dropcuts'
 import type { FreeRun } from './freeruns'
 import { leastCopper, type Selected } from './leastcopper'
-import { type Need, needsOf } from './needs'
+import { ampsOf, type Need, type Needs, needsOf } from './needs'
 import { tooLong, tooThin } from './nosize'
 import { warmOhms } from './runoptions'
 import type { Kept, NoSize } from './sizing'
@@ -24,12 +24,14 @@ export interface SizingCase {
   readonly cuts: readonly DropCut[]
   /** Options below which nothing may be chosen. */
   readonly floor: Selected
+  /** The choice that led to this trial. */
+  readonly before: SizedRuns | null
 }
 
 export interface SizedRuns {
   readonly sizes: ReadonlyMap<ConductorId, string>
   readonly pick: Selected
-  readonly needs: ReadonlyMap<ConductorId, readonly Need[]>
+  readonly needs: Needs
   readonly cuts: readonly DropCut[]
   readonly ohmsOf: (id: ConductorId) => Ohms
 }
@@ -48,6 +50,7 @@ export function sizeRuns(c: SizingCase): SizedRuns | { readonly unsized: readonl
   const { design, ruleSet, laid, free, floor } = c
   const { needs, unsized } = allNeeds(c)
   if (unsized.length > 0) return { unsized }
+  if (c.before && stands(c.before, needs)) return c.before
   const ohmsOf = (id: ConductorId): Ohms => {
     const run = laid.border.conductors.get(id)
     return warmOhms(ruleSet, run?.size ?? null, run?.lengthM ?? null)
@@ -75,6 +78,12 @@ export function sizeRuns(c: SizingCase): SizedRuns | { readonly unsized: readonl
     for (const { cut } of broken) cuts.push(cut)
   }
 }
+
+/** Outside meshes drops hang on sizes alone: what was chosen for the same needs is chosen again. */
+const stands = ({ needs: before, cuts }: SizedRuns, needs: Needs): boolean =>
+  cuts.every(meshless) &&
+  needs.size === before.size &&
+  [...needs].every(([id, of]) => ampsOf(of) === ampsOf(before.get(id) ?? []))
 
 function allNeeds({ design, ruleSet, laid, free }: SizingCase) {
   const { border, states } = laid

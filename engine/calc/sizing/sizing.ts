@@ -69,8 +69,18 @@ export type SizeReason =
       readonly percent: number
       readonly limitPercent: number
     }
+  /** A short circuit heats it too much until its device clears it. */
+  | ({ readonly key: 'heat'; readonly thinner: string } & HeatNeed)
   /** How a mesh divides, or a search without end, left no thinner one. */
   | { readonly key: 'settled'; readonly thinner: string }
+
+/** Section that bears a short circuit until `part` has cleared it. */
+export interface HeatNeed {
+  readonly leastMm2: SquareMillimetres
+  readonly faultA: Amps
+  readonly seconds: Seconds
+  readonly part: PartId
+}
 
 export type NeedKey = 'current' | 'array' | 'device' | 'return' | 'ahead'
 
