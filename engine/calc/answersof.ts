@@ -7,6 +7,7 @@ import { type Border, polesOf } from './network'
 import { runsOf } from './runs'
 import { shuntsOf } from './shunts'
 import type { State } from './solved'
+import { startsOf } from './starts'
 import { type States, statesOf } from './states'
 import { worse, worstOf } from './worst'
 
@@ -21,14 +22,15 @@ export interface Analysis extends States {
 export function answersOf(design: Design): Analysis {
   const { border, p, states, ruleSet } = statesOf(design)
   const shunts = shuntsOf(design, states)
+  const branches = branchesOf(border, states)
   return {
     answers: {
       runs: runsOf({ design, ruleSet, border, states, shunts, poles: polesOf(design) }),
-      branches: branchesOf(border, states),
+      branches,
       bars: barsOf(border, states),
       shunts,
       drops: dropsOf(design, ruleSet, states),
-      faults: faultsOf(design, states),
+      faults: { ...faultsOf(design, states), starts: startsOf(design, states[0]!.any, branches) },
     },
     border,
     p,

@@ -38,9 +38,18 @@ export interface DeviceFault {
   }>
 }
 
+/** What flows through a device while one load starts and everything else runs at its worst. */
+export interface StartAnswer {
+  readonly part: PartId
+  readonly amps: Amps
+  readonly seconds: Seconds
+}
+
 export interface FaultAnswers {
   /** Conductors that are no return. */
   readonly runs: ReadonlyMap<ConductorId, { readonly from: EndFault; readonly to: EndFault }>
   /** By `${part}/${branch}`. */
   readonly devices: ReadonlyMap<string, DeviceFault>
+  /** By `${part}/${branch}`; devices that no starting load is fed through are left out. */
+  readonly starts: ReadonlyMap<string, readonly StartAnswer[]>
 }

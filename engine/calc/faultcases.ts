@@ -15,11 +15,11 @@ export interface FaultNetworks {
   readonly feeding: readonly Prepared[]
   /** Where sources do not count. */
   readonly batteriesOnly: readonly Prepared[]
-  /** Why a figure that differs between them is none. */
-  readonly gap: NotChecked
+  /** Why a figure is none, from what it comes to in each of them. */
+  readonly gap: (figures: readonly number[]) => NotChecked
 }
 
-const NEXT_TO_NOTHING = 1e-6
+const NEXT_TO_NOTHING = 1e-8
 const NEXT_TO_OPEN = 1e3
 
 export function faultNetworks(state: State): FaultNetworks {
@@ -29,17 +29,18 @@ export function faultNetworks(state: State): FaultNetworks {
     missing.length === 0 ? [p] : [NEXT_TO_NOTHING, NEXT_TO_OPEN].map((ohms) => withOhms(p, missing, ohms))
   const unrated = [...border.unrated].flatMap((id) => border.branches.get(id)?.part ?? [])
   const unknown = [...border.unknownDevices].flatMap((id) => border.devices.get(id)?.part ?? [])
+  const standIns: NotChecked = {
+    notChecked: border.assumed.size > 0 ? 'missing-run' : 'missing-rating',
+    parts: [...new Set(unrated)],
+    conductors: [...border.assumed],
+  }
+  const unknownSources = { notChecked: 'missing-figure', parts: [...new Set(unknown)], conductors: [] }
   const both = state.any === state.none ? ways : [...ways, state.none.p]
   return {
     state,
     feeding: both.map(withoutDevices),
     batteriesOnly: ways,
-    gap: {
-      notChecked:
-        border.assumed.size > 0 ? 'missing-run' : unrated.length > 0 ? 'missing-rating' : 'missing-figure',
-      parts: [...new Set([...unrated, ...unknown])],
-      conductors: [...border.assumed],
-    },
+    gap: (figures) => (agreed(figures.slice(0, ways.length)) === undefined ? standIns : unknownSources),
   }
 }
 
@@ -77,7 +78,7 @@ export function agreed(figures: readonly number[]): number | undefined {
   const [first, ...others] = figures
   if (first === undefined) return undefined
   const close = (x: number): boolean =>
-    x === first || Math.abs(x - first) <= 1e-9 * Math.max(1, Math.abs(first))
+    x === first || (Number.isFinite(first) && Math.abs(x - first) <= 1e-9 * Math.max(1, Math.abs(first)))
   return others.every((x) => close(x) || (Number.isNaN(x) && Number.isNaN(first))) ? first : undefined
 }
 

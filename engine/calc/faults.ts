@@ -15,7 +15,7 @@ import type { State } from './solved'
  * breaker, over all positions of the contacts. Greatest: kernels of nodeFaults and breakingCurrents. Cost: per position
  * two factorisations, a solve for each conductor end that a device guards, and the pairs that breakingCurrents tries.
  */
-export function faultsOf(design: Design, states: readonly State[]): FaultAnswers {
+export function faultsOf(design: Design, states: readonly State[]): Omit<FaultAnswers, 'starts'> {
   const networks = states.map(faultNetworks)
   const least = leastFaults(design, networks, fuseFacts(design, states[0]!.any.border))
   const greatest = networks.map(greatestAtNodes)
@@ -60,7 +60,7 @@ function greatestAtNodes({ state, feeding, gap }: FaultNetworks): AtEnd {
       figures.push(faults.amps[node]!)
     }
     const amps = agreed(figures)
-    if (amps === undefined) return gap
+    if (amps === undefined) return gap(figures)
     if (Number.isNaN(amps)) return null
     return limit ?? { value: fromNumber(amps) }
   }
@@ -96,8 +96,9 @@ function breakingIn({ state, feeding, gap }: FaultNetworks): (branch: number) =>
   const placeOf = (node: number): TerminalRef | null => terminalOf(feeding[0]!.form.nodes[node])
   return (e): Answer<{ amps: number | 'unlimited' } & Place> => {
     if (none) return none
-    const amps = agreed(all.map((currents) => currents.amps[e]!))
-    if (amps === undefined) return gap
+    const figures = all.map((currents) => currents.amps[e]!)
+    const amps = agreed(figures)
+    if (amps === undefined) return gap(figures)
     const first = all[0]!
     return {
       value: {

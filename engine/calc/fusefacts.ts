@@ -1,11 +1,13 @@
+import { electricalIn } from '../edit/terminal'
 import { kindOf } from '../kinds/all'
 import type { Design, PartId } from '../model/design'
 import type { Value } from '../model/fields'
+import type { PartBranch } from '../model/kind'
 import { partById } from '../model/lookup'
 import { complete } from '../model/values'
 import { type FuseBand, fuseBand, type OwnPoint } from '../tables/fuseband'
 import type { Amps, Volts } from '../units'
-import type { Border } from './network'
+import { type Border, contextOf } from './network'
 
 /** What is typed of one fuse or breaker, or of the fuses of one block. null: not stated. */
 export interface FuseFacts {
@@ -26,29 +28,38 @@ export interface FuseFacts {
 /** Facts of every fuse, breaker and way of a design, by branch id. */
 export function fuseFacts(design: Design, border: Border): Map<string, FuseFacts> {
   const facts = new Map<string, FuseFacts>()
-  for (const [id, { part, branch }] of border.branches) {
-    if (branch.kind !== 'fuse') continue
-    const of = valuesOf(design, part)
-    const breakingKA = numeric(of('breakingKA'))
-    const fuseClass = String(of('class') ?? '')
-    const point = (name: 'holds' | 'clears'): OwnPoint | null => {
-      const [times, seconds] = [numeric(of(`${name}Times`)), numeric(of(`${name}S`))]
-      return times !== null && seconds !== null && seconds > 0 ? { times, seconds } : null
-    }
-    const own = { holds: point('holds'), clears: point('clears') }
-    facts.set(id, {
-      part,
-      key: branch.key,
-      name: branch.name ?? '',
-      ratingA: branch.ratingA,
-      class: fuseClass,
-      voltageV: numeric(of('voltageV')),
-      breakingA: breakingKA === null ? null : breakingKA * 1000,
-      fullDuty: of('fullDuty') === true,
-      band: branch.ratingA === null ? null : fuseBand(fuseClass, branch.ratingA, own),
-    })
-  }
+  for (const [id, { part, branch }] of border.branches)
+    if (branch.kind === 'fuse') facts.set(id, factsOf(design, part, branch))
   return facts
+}
+
+/** Facts of one fuse or way; undefined where there is none. */
+export function fuseFactsOf(design: Design, part: PartId, key: string): FuseFacts | undefined {
+  const model = partById(design, part) && electricalIn(partById(design, part)!, contextOf(design))
+  const branch = model?.branches.find((b) => b.kind === 'fuse' && b.key === key)
+  return branch && factsOf(design, part, branch)
+}
+
+function factsOf(design: Design, part: PartId, branch: PartBranch): FuseFacts {
+  const of = valuesOf(design, part)
+  const breakingKA = numeric(of('breakingKA'))
+  const fuseClass = String(of('class') ?? '')
+  const point = (name: 'holds' | 'clears'): OwnPoint | null => {
+    const [times, seconds] = [numeric(of(`${name}Times`)), numeric(of(`${name}S`))]
+    return times !== null && seconds !== null && seconds > 0 ? { times, seconds } : null
+  }
+  const own = { holds: point('holds'), clears: point('clears') }
+  return {
+    part,
+    key: branch.key,
+    name: branch.name ?? '',
+    ratingA: branch.ratingA,
+    class: fuseClass,
+    voltageV: numeric(of('voltageV')),
+    breakingA: breakingKA === null ? null : breakingKA * 1000,
+    fullDuty: of('fullDuty') === true,
+    band: branch.ratingA === null ? null : fuseBand(fuseClass, branch.ratingA, own),
+  }
 }
 
 /** The values typed on a part's card, with initial ones where nothing is typed. */

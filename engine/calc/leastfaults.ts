@@ -40,8 +40,9 @@ export function leastFaults(
         if ('reason' in s) return { least: noFault(state, s), clearing: [] }
         shorts.push(shortTo(s as FaultSystem, node, beside(c, end)))
       }
-      const amps = agreed(shorts.map((x) => x.amps))
-      if (amps === undefined) return { least: gap, clearing: [] }
+      const figures = shorts.map((x) => x.amps)
+      const amps = agreed(figures)
+      if (amps === undefined) return { least: gap(figures), clearing: [] }
       if (amps === 0) continue
       if ('value' in least && (least.value === 0 || amps < least.value)) least = { value: amps }
 
@@ -53,8 +54,9 @@ export function leastFaults(
         const guard = state.any.p.branchIndex.get(id)
         const of = facts.get(id)
         if (kind !== 'fuse' || guard === undefined || !of) continue
-        const through = agreed(shorts.map((x) => Math.abs(x.through(guard))))
-        if (through === undefined) return { least: gap, clearing: [] }
+        const currents = shorts.map((x) => Math.abs(x.through(guard)))
+        const through = agreed(currents)
+        if (through === undefined) return { least: gap(currents), clearing: [] }
         if (through < IN_THE_WAY * amps) continue
         const before = clearing.get(id)
         if (before && before.amps <= through) continue

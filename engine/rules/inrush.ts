@@ -1,17 +1,7 @@
-import { type FuseFacts, fuseFacts, valuesOf } from '../calc/fusefacts'
-import type { Solved } from '../calc/solved'
-import type { PartId } from '../model/design'
+import { type FuseFacts, fuseFacts } from '../calc/fusefacts'
 import { clearsBy, holdsAtLeast } from '../tables/fuseband'
 import type { Amps, Seconds } from '../units'
-import { type Case, found, type Rule } from './rule'
-
-/** What starting one load adds to its running current. */
-interface Start {
-  readonly part: PartId
-  readonly device: number
-  readonly extraA: Amps
-  readonly seconds: Seconds
-}
+import { found, type Rule } from './rule'
 
 /**
  * F2: the starting current of a load, on top of everything else that runs, may open a fuse. A warning where the slow edge
@@ -21,17 +11,12 @@ export const inrush: Rule = {
   id: 'F2',
   looksFor: 'fuses and breakers that a starting load may open',
   check: (c) => {
-    const any = c.states[0]!.any
-    const starts = startsOf(c, any)
-    if (starts.length === 0) return []
-    return [...fuseFacts(c.design, c.border)].flatMap(([id, of]) => {
-      const e = any.p.branchIndex.get(id)
-      const worst = c.answers.branches.get(id)?.worst
-      if (e === undefined || of.ratingA === null || !worst || !('value' in worst)) return []
-      if (worst.value.amps === 'unlimited') return []
-      const running = worst.value.amps
-      const judged = passing(any, e, starts)
-        .map((s) => ({ ...s, amps: running + s.extraA, ...judge(of, running + s.extraA, s.seconds) }))
+    const facts = fuseFacts(c.design, c.border)
+    return [...c.answers.faults.starts].flatMap(([id, starts]) => {
+      const of = facts.get(id)
+      if (!of || of.ratingA === null) return []
+      const judged = starts
+        .map((s) => ({ ...s, ...judge(of, s.amps, s.seconds) }))
         .filter((s) => s.level !== null)
         .sort((a, b) => ORDER.indexOf(a.level!) - ORDER.indexOf(b.level!) || b.amps - a.amps)[0]
       if (!judged?.level) return []
@@ -71,30 +56,4 @@ function judge({ band, ratingA }: FuseFacts, amps: Amps, lasts: Seconds): Judged
   if (held >= lasts) return { level: null, time: held }
   const opens = clearsBy(band, amps)
   return opens !== null && opens <= lasts ? { level: 'warning', time: opens } : { level: 'note', time: held }
-}
-
-function startsOf({ design }: Case, { border, p }: Solved): Start[] {
-  return [...border.devices].flatMap(([id, ref]) => {
-    const of = valuesOf(design, ref.part)
-    const [times, seconds] = [of('inrush'), of('inrushS')]
-    const min = ref.device.minA
-    const device = p.deviceIndex.get(id)
-    if (typeof times !== 'number' || typeof seconds !== 'number' || typeof min !== 'number') return []
-    if (device === undefined || times <= 1 || seconds <= 0 || min === 0) return []
-    return [{ part: ref.part, device, extraA: (times - 1) * -min, seconds }]
-  })
-}
-
-/** Starts that batteries feed through a branch, each with the part of it that passes there. */
-function passing({ p, envelope }: Solved, e: number, starts: readonly Start[]): Start[] {
-  const net = p.net[p.graph.tail[e]!]!
-  const shares = envelope.coefficients(e)
-  const batteries = p.form.devices.flatMap((d, i) =>
-    d.emf !== undefined && p.net[p.positive[i]!] === net ? [shares[i]!] : [],
-  )
-  return starts.flatMap((s) => {
-    if (p.net[p.positive[s.device]!] !== net) return []
-    const share = Math.max(0, ...batteries.map((b) => Math.abs(shares[s.device]! - b)))
-    return share < 1e-6 ? [] : [{ ...s, extraA: s.extraA * share }]
-  })
 }

@@ -1,0 +1,63 @@
+import type { Design } from '../model/design'
+import type { Amps } from '../units'
+import type { BranchAnswer } from './answers'
+import type { StartAnswer } from './faultanswers'
+import { valuesOf } from './fusefacts'
+import type { Solved } from './solved'
+
+interface Start extends StartAnswer {
+  readonly device: number
+}
+
+/**
+ * For every fuse and breaker, what flows while one load that batteries feed through it starts and everything else runs
+ * at its worst; those loads only whose starting current is above their running one. Every contact closed. By branch id.
+ */
+export function startsOf(
+  design: Design,
+  s: Solved,
+  branches: ReadonlyMap<string, BranchAnswer>,
+): Map<string, readonly StartAnswer[]> {
+  const extras = extrasOf(design, s)
+  const starts = new Map<string, readonly StartAnswer[]>()
+  if (extras.length === 0) return starts
+  for (const [id, { worst }] of branches) {
+    const e = s.p.branchIndex.get(id)
+    if (e === undefined || s.p.isFuse[e] !== 1) continue
+    if (!('value' in worst) || worst.value.amps === 'unlimited') continue
+    const running = worst.value.amps
+    const here = passing(s, e, extras).map(
+      ({ part, amps, seconds }): StartAnswer => ({ part, amps: running + amps, seconds }),
+    )
+    if (here.length > 0) starts.set(id, here)
+  }
+  return starts
+}
+
+/** What starting each load adds to its running current. */
+function extrasOf(design: Design, { border, p }: Solved): Start[] {
+  return [...border.devices].flatMap(([id, ref]) => {
+    const of = valuesOf(design, ref.part)
+    const [times, seconds] = [of('inrush'), of('inrushS')]
+    const min = ref.device.minA
+    const device = p.deviceIndex.get(id)
+    if (typeof times !== 'number' || typeof seconds !== 'number' || typeof min !== 'number') return []
+    if (device === undefined || times <= 1 || seconds <= 0 || min === 0) return []
+    return [{ part: ref.part, device, amps: (times - 1) * -min, seconds }]
+  })
+}
+
+/** Those that batteries feed through a branch, each with the part of it that passes there. */
+function passing({ p, envelope }: Solved, e: number, extras: readonly Start[]): Start[] {
+  const net = p.net[p.graph.tail[e]!]!
+  const shares = envelope.coefficients(e)
+  const batteries: Amps[] = []
+  p.form.devices.forEach((d, i) => {
+    if (d.emf !== undefined && p.net[p.positive[i]!] === net) batteries.push(shares[i]!)
+  })
+  return extras.flatMap((s) => {
+    if (p.net[p.positive[s.device]!] !== net) return []
+    const share = Math.max(0, ...batteries.map((b) => Math.abs(shares[s.device]! - b)))
+    return share < 1e-6 ? [] : [{ ...s, amps: s.amps * share }]
+  })
+}
