@@ -28,7 +28,7 @@ export const combiner = defineKind({
     contactModel(
       v.ratingA,
       [takes({ key: 'supply', positive: '1', negative: '31', name: 'coil' }, v.supplyA)],
-      byVoltage(['1', '2'], v),
+      byVoltage(['1', '2'], 'open', v),
     ),
   symbol: () => sensedSymbol('U>'),
   caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.closesV, 'V'), known(v.opensV, 'V')]),

@@ -28,7 +28,7 @@ export const lowVoltageCutOut = defineKind({
     contactModel(
       v.ratingA,
       [takes({ key: 'supply', positive: '1', negative: '31', name: 'electronics' }, v.supplyA)],
-      byVoltage(['1'], v),
+      byVoltage(['1'], 'closed', v),
     ),
   symbol: () => sensedSymbol('U<'),
   caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.opensV, 'V'), known(v.closesV, 'V')]),

@@ -18,9 +18,10 @@ export const sensedTerminals = (names: readonly [string, string]): readonly Term
 /** What works it: the voltage at its terminals `at` against terminal 31. */
 export const byVoltage = (
   at: readonly string[],
+  usually: 'closed' | 'open',
   v: { readonly closesV: Volts | null; readonly opensV: Volts | null },
 ): Pick<PartBranch, 'workedBy'> => ({
-  workedBy: { by: 'voltage', at, negative: '31', closesV: v.closesV, opensV: v.opensV },
+  workedBy: { by: 'voltage', usually, at, negative: '31', closesV: v.closesV, opensV: v.opensV },
 })
 
 /** The contact with the condition in a box that is linked to it: "U>", "U<". */

@@ -55,6 +55,8 @@ export type WorkedBy =
   /** Closes at a rising and opens at a falling voltage, the highest of what it measures; null: not typed yet. */
   | {
       readonly by: 'voltage'
+      /** How it stands before anything moves it: loads stay on, batteries stay apart. */
+      readonly usually: 'closed' | 'open'
       readonly at: readonly string[]
       readonly negative: string
       readonly closesV: Volts | null

@@ -29,10 +29,10 @@ const MOST_CORRECTIONS = 6
  */
 export function attempt(plan: Plan, uses: Uses, state: OperatingState, closed: Closed): Attempt | NoLoadFlow {
   const p = prepare(switched(plan, state, closed))
-  const feeds = feedsOf(plan, p, uses)
   const stopped = new Set<number>()
   let guesses: readonly SunGuess[] = []
   for (let corrections = 0; ; ) {
+    const feeds = feedsOf(plan, p, uses, stopped)
     const solar = solarOutputs(plan, feeds, uses, guesses)
     const flow = loadFlow(p, operationsOf({ plan, uses, feeds, stopped, solar }))
     if ('reason' in flow) {

@@ -22,8 +22,8 @@ export interface Sun {
   readonly controllers: readonly number[]
 }
 
-/** O(devices), and once more for each converter that feeds another. */
-export function feedsOf(plan: Plan, p: Prepared, uses: Uses): Feeds {
+/** `stopped`: outputs that hold nothing any more. O(devices), and once more for each converter that feeds another. */
+export function feedsOf(plan: Plan, p: Prepared, uses: Uses, stopped: ReadonlySet<number>): Feeds {
   const potentials = new Potentials(p.netCount)
   const high = (d: number): number => p.net[p.positive[d]!]!
   const low = (d: number): number => p.net[p.negative[d]!]!
@@ -37,7 +37,14 @@ export function feedsOf(plan: Plan, p: Prepared, uses: Uses): Feeds {
   for (let before = -1; before < holds.size; ) {
     before = holds.size
     plan.devices.forEach(({ is, input, device }, d) => {
-      if (is !== 'held' || holds.has(d) || restV(d) !== undefined || !((restV(input) ?? 0) > 0)) return
+      if (
+        is !== 'held' ||
+        holds.has(d) ||
+        stopped.has(d) ||
+        restV(d) !== undefined ||
+        !((restV(input) ?? 0) > 0)
+      )
+        return
       holds.add(d)
       potentials.join(high(d), low(d), device.holdsV!)
     })

@@ -9,6 +9,7 @@ import type { OperatingNote, OperatingNoteKind } from './state'
 import type { Uses } from './uses'
 
 const SLACK = 1 + 1e-9
+const NO_AMPS: Amps = 1e-9
 
 /** What a reader of the operating point must know: what is left out, stands in, is simplified, or goes past a limit. */
 export function notesOf(
@@ -46,7 +47,7 @@ const isResistance = ({ device }: PlannedDevice): boolean =>
 function leftOut(plan: Plan, uses: Uses, { feeds, stopped }: Attempt): OperatingNote[] {
   const dead = (d: number): boolean => !feeds.restV(d)
   const unfed = plan.devices.some((x, d) => isLoad(x) && uses.draws[d]! > 0 && dead(d))
-  const ever = unfed ? feedsOf(plan, plan.all, uses) : feeds
+  const ever = unfed ? feedsOf(plan, plan.all, uses, new Set()) : feeds
   return [
     ...noteOn(
       'no-battery-feeds',
@@ -72,7 +73,7 @@ function leftOut(plan: Plan, uses: Uses, { feeds, stopped }: Attempt): Operating
 
 function standIns({ border, devices }: Plan, branches: ReadonlyMap<string, Amps>): OperatingNote[] {
   const batteries = devices.filter((x) => x.is === 'battery' && !((x.device.internalOhms ?? 0) > 0))
-  const unrated = [...border.unrated].filter((id) => branches.get(id) !== 0)
+  const unrated = [...border.unrated].filter((id) => Math.abs(branches.get(id)!) > NO_AMPS)
   return [
     ...noteOn(
       'typical-resistance',
@@ -106,17 +107,17 @@ function pastLimits(plan: Plan, { flow }: Attempt, branches: ReadonlyMap<string,
 
 function sources(plan: Plan, uses: Uses, { feeds, flow }: Attempt): OperatingNote[] {
   const { all, devices } = plan
-  const on = (x: PlannedDevice, d: number): boolean => {
-    if (x.is === 'charger') return x.waitsFor.some((s) => uses.share[s]! > 0)
-    return (x.is === 'source' || x.is === 'two-way') && uses.share[d]! > 0
-  }
-  const hasArray = ({ input }: PlannedDevice): boolean =>
-    devices.some(
-      (a, d) =>
-        a.device.array !== undefined &&
-        all.net[all.positive[d]!] === all.net[all.positive[input]!] &&
-        all.net[all.negative[d]!] === all.net[all.negative[input]!],
-    )
+  const arraysAt = ({ input }: PlannedDevice): number[] =>
+    devices.flatMap(({ device }, d) => {
+      const high = all.net[all.positive[d]!] === all.net[all.positive[input]!]
+      const low = all.net[all.negative[d]!] === all.net[all.negative[input]!]
+      return device.array && high && low ? [d] : []
+    })
+  const called = ({ waitsFor }: PlannedDevice): boolean => waitsFor.some((s) => uses.share[s]! > 0)
+  const fullOn = (x: PlannedDevice, d: number): boolean =>
+    x.is === 'charger' ? called(x) : (x.is === 'source' || x.is === 'two-way') && uses.share[d]! > 0
+  const on = (x: PlannedDevice, d: number): boolean =>
+    x.is === 'controller' ? arraysAt(x).some((a) => uses.share[a]! > 0) : fullOn(x, d)
   return [
     ...noteOn(
       'nothing-to-charge',
@@ -124,11 +125,11 @@ function sources(plan: Plan, uses: Uses, { feeds, flow }: Attempt): OperatingNot
     ),
     ...noteOn(
       'full-current',
-      partsWhere(plan, (x, d) => on(x, d) && flow.deviceAmps[d]! > 0),
+      partsWhere(plan, (x, d) => fullOn(x, d) && flow.deviceAmps[d]! > 0),
     ),
     ...noteOn(
       'no-array',
-      partsWhere(plan, (x) => x.is === 'controller' && !hasArray(x)),
+      partsWhere(plan, (x) => x.is === 'controller' && arraysAt(x).length === 0),
     ),
     ...noteOn(
       'shared-array',

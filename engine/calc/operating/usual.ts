@@ -1,4 +1,5 @@
 import type { Design } from '../../model/design'
+import type { WorkedBy } from '../../model/kind'
 import { operate } from '../operate'
 import { planOf } from './plan'
 import { NOTHING_SET, type OperatingState } from './state'
@@ -14,11 +15,7 @@ export function usualState(design: Design): OperatingState {
     new Map(devices.flatMap(({ id, is }) => (test(is) ? [[id, value] as const] : [])))
   const rest: OperatingState = {
     ...NOTHING_SET,
-    open: new Set(
-      contacts.flatMap(({ id, workedBy }) =>
-        workedBy?.by === 'coil' || workedBy?.by === 'voltage' ? [id] : [],
-      ),
-    ),
+    open: new Set(contacts.flatMap(({ id, workedBy: w }) => (startsOpen(w) ? [id] : []))),
     throws: new Map(contacts.flatMap(({ changeover: c }) => (c ? [[c.id, c.rest] as const] : []))),
     loads: named((is) => is === 'load' || is === 'two-way', 1),
     sources: new Map([
@@ -32,3 +29,6 @@ export function usualState(design: Design): OperatingState {
   const point = operate(design, rest)
   return point.ok ? point.state : rest
 }
+
+const startsOpen = (w: WorkedBy | null): boolean =>
+  w?.by === 'coil' || (w?.by === 'voltage' && w.usually === 'open')

@@ -251,8 +251,10 @@ describe('contacts that work by voltage', () => {
     const d = cutOut({ opensV: 11.5 })
     const p = at(d, usualState(d), 1)
     expect(notes(p)).toEqual(['missing-threshold'])
-    expect(amps(d, p, 'E1')).toBe(0)
-    expect(amps(d, at(d, { ...p.state, open: new Set() }, 0), 'E1')).toBe(-20)
+    expect(amps(d, p, 'E1')).toBe(-20)
+    expect(amps(d, at(d, p.state, 0), 'E1')).toBe(-20)
+    const open = new Set([id(d, 'K1', 'contact')])
+    expect(amps(d, at(d, { ...p.state, open }, 1), 'E1')).toBe(0)
   })
 
   it('a cut-out whose voltages contradict each other chatters', () => {

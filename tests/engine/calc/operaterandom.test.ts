@@ -46,7 +46,7 @@ describe('random states of the demos', () => {
     const controls = controlsOf(d)
     const usual = usualState(d)
     let state = usual
-    for (let i = 0; i < 60; i++) {
+    for (let i = 0; i < 40; i++) {
       state = anyState(random, controls, random.chance(0.2) ? usual : state)
       expect(check(d, state)).toBe('ok')
     }
@@ -109,7 +109,7 @@ function anyDesign(seed: number): Design {
 describe('random designs', () => {
   it('never throw, and balance where they have an operating point', () => {
     const outcomes = new Map<string, number>()
-    for (let seed = 1; seed <= 500; seed++) {
+    for (let seed = 1; seed <= 300; seed++) {
       const read = readDesign(writeDesign(anyDesign(seed)))
       if (!('design' in read) || !read.design) throw new Error(JSON.stringify(read))
       const d = read.design
@@ -118,6 +118,6 @@ describe('random designs', () => {
       const outcome = check(d, state)
       outcomes.set(outcome, (outcomes.get(outcome) ?? 0) + 1)
     }
-    expect(outcomes.get('ok')).toBeGreaterThan(400)
+    expect(outcomes.get('ok')).toBeGreaterThan(250)
   })
 })

@@ -92,7 +92,9 @@ describe('a solar controller', () => {
       .join('G2.+', 'T1.pv+', RUN)
       .join('G2.-', 'T1.pv-', RUN)
       .build()
-    expect(device(open, point(open, { 'G2/array': 1 }), 'T1', 'output').amps).toBe(0)
+    const p = point(open, { 'G2/array': 1 })
+    expect(device(open, p, 'T1', 'output').amps).toBe(0)
+    expect(notes(open, p)).toEqual(['nothing-to-charge T1'])
   })
 
   it('shares an array with another by their limits', () => {
@@ -208,6 +210,26 @@ describe('a step-down converter', () => {
     expect(device(d, p, 'T1', 'input').volts).toBeCloseTo(input, 8)
     expect(device(d, p, 'T1', 'input').amps).toBeCloseTo(-watts / input, 8)
     if (isolated) expect(p.volts.get(id(d, 'T1', 'out-'))).toBe(0)
+  })
+
+  it('stops with all behind it where its input gets too little', () => {
+    const d = design({ systemV: 24 })
+      .part('battery', 'G1', { capacityAh: 100, volts: '24', internalMOhm: 8 })
+      .part('step-down', 'T1', { outputA: 60, outputV: 12, efficiency: 90 })
+      .part('load', 'E1', { currentA: 50 })
+      .part('load', 'E2', { currentA: 1 })
+      .join('G1.+', 'T1.in+', { size: '1.5mm2', lengthM: 12 })
+      .join('T1.-', 'G1.-', { size: '1.5mm2', lengthM: 12 })
+      .join('T1.out+', 'E1.+', { size: '50mm2', lengthM: 1 })
+      .join('E1.-', 'T1.-', { size: '50mm2', lengthM: 1 })
+      .join('G1.+', 'E2.+', RUN)
+      .join('E2.-', 'G1.-', RUN)
+      .build()
+    // It asks for some 660 W; the most that 26.8 V passes through 0.33 Ω is 544 W (13.3 Ω/km, IEC 60228 as restated).
+    const p = point(d)
+    expect(notes(d, p)).toEqual(['starved T1'])
+    expect(device(d, p, 'E1', 'load').amps).toBe(0)
+    expect(device(d, p, 'E2', 'load').amps).toBe(-1)
   })
 
   it('says when it is asked for more than its limit, and when its efficiency is missing', () => {
