@@ -3,6 +3,7 @@ import type { Design } from '../../model/design'
 import { type Making, USUAL_MAKING } from '../../tables/making'
 import { type Cable, cablesOf, colourWords, copperKg } from './cable'
 import { figures, words } from './columns'
+import { cableName } from './cutlist'
 import { NO_SIZE } from './lug'
 import { type Column, rounded, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
 
@@ -49,6 +50,7 @@ function rowOf(cable: Cable): ScheduleRow<Key> {
   const known = (value: ScheduleCell): ScheduleCell => (cable.size === null ? NO_SIZE : value)
   return {
     key: cable.key,
+    name: cableName(cable),
     cells: {
       size: known(cable.size?.name ?? ''),
       colour: colourWords(cable.colour),

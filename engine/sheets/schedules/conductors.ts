@@ -51,6 +51,7 @@ export function conductorSchedule(
       .sort((a, b) => natural(a.number, b.number))
       .map((c) => ({
         key: c.id,
+        name: c.number,
         cells: cellsOf(design, answers, making, c, natureOf(c), drops.get(c.id)),
         parts: [],
         conductors: [c.id],

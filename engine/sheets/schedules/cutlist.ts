@@ -29,6 +29,7 @@ export function cutList(design: Design, answers: Answers, making: Making = USUAL
     const [from, to] = [endOf(design, c.from), endOf(design, c.to)]
     return {
       key: c.id,
+      name: c.number,
       cells: {
         cable: cableTitle(cable),
         number: c.number,

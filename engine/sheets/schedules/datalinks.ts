@@ -31,6 +31,7 @@ export function dataLinks(design: Design, answers: Answers): Schedule<Key> {
       const [from, to] = [endOf(design, c.from), endOf(design, c.to)]
       return {
         key: c.id,
+        name: c.number,
         cells: {
           number: c.number,
           device: from.part,
@@ -74,6 +75,7 @@ function freePorts(design: Design, part: Part): string[] {
 
 const withoutLead = (part: Part, port: string, remark: string): ScheduleRow<Key> => ({
   key: `${part.id}/${port}`,
+  name: part.designation,
   cells: {
     number: '',
     device: titleOf(part),

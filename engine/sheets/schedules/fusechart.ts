@@ -67,6 +67,7 @@ function rowOf(
   const block = [titleOf(part), fuseClass(part), part.location].filter((s) => s !== '').join(' · ')
   return {
     key: `${part.id}/${fuse.key}`,
+    name: inBlock ? `${part.designation}:${fuse.key}` : part.designation,
     cells: {
       block: inBlock ? block : SINGLE,
       way: inBlock ? fuse.key : part.designation,

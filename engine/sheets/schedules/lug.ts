@@ -40,7 +40,7 @@ export function sleeveOver(c: Conductor, nature: Nature): number | NotKnown | nu
   if (nature === 'data' || nature === 'mains') return null
   const size = sizeOf(c)
   if ('notKnown' in size) return size
-  return size.overallMm ?? { notKnown: `the tables have no diameter over the insulation for ${size.name}` }
+  return size.overallMm ?? { notKnown: 'the tables have no diameter over the insulation for this size' }
 }
 
 /** Both ends of a conductor, `from` first. */

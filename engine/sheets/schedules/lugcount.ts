@@ -98,8 +98,12 @@ function countedRows(what: string, pieces: readonly Piece[]): ScheduleRow<Key>[]
     groups.set(piece.key, [...(groups.get(piece.key) ?? []), piece])
   return [...groups].map(([key, group]) => ({
     key: `${what}/${key}`,
+    name: nameOf(group[0]!),
     cells: { ...group[0]!.cells, count: group.length },
     parts: [],
     conductors: [...new Set(group.map((p) => p.conductor))],
   }))
 }
+
+/** A row goes by its conductor. */
+const nameOf = ({ cells }: Piece): string => (typeof cells.size === 'string' ? cells.size : 'no size')

@@ -1,26 +1,25 @@
 import { listed } from '../../words/names'
-import { cellText, isNotKnown, natural, type Schedule } from './schedule'
+import { isNotKnown, natural, type Schedule } from './schedule'
 
 /** One reason for dashes: in which columns and rows. */
 export interface Missing {
   readonly reason: string
   /** Titles of the columns. */
   readonly columns: readonly string[]
-  /** Rows, by the number of their conductor, or else by what stands in their first column. */
+  /** Names of the rows. */
   readonly rows: readonly string[]
 }
 
 /** The reasons behind the dashes of a schedule, each once, in the order in which they are met. */
 export function missingIn({ columns, rows }: Schedule): Missing[] {
   const found = new Map<string, { columns: Set<string>; rows: Set<string> }>()
-  const name = columns.find((c) => c.key === 'number') ?? columns.find((c) => c.band === undefined)
   for (const row of rows)
     for (const column of columns) {
       const cell = row.cells[column.key]!
       if (!isNotKnown(cell)) continue
       const entry = found.get(cell.notKnown) ?? { columns: new Set(), rows: new Set() }
       entry.columns.add(column.title)
-      if (name) entry.rows.add(cellText(row.cells[name.key]!, name))
+      entry.rows.add(row.name)
       found.set(cell.notKnown, entry)
     }
   return [...found].map(([reason, entry]) => ({

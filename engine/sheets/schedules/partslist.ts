@@ -55,6 +55,7 @@ function counted(section: string, items: readonly Item[]): Row[] {
   for (const item of items) groups.set(item.key, [...(groups.get(item.key) ?? []), item])
   return [...groups].map(([key, group]) => ({
     key: `${section}/${key}`,
+    name: group[0]!.what,
     cells: {
       section,
       what: group[0]!.what,
@@ -109,6 +110,7 @@ function cableRows(design: Design, answers: Answers, making: Making): Row[] {
     return [
       {
         key: `Cable/${cable.key}`,
+        name: cableName(cable),
         cells: {
           section: 'Cable',
           what: `Cable ${cableName(cable)}`,

@@ -27,6 +27,8 @@ export interface Column<K extends string = string> {
 export interface ScheduleRow<K extends string = string> {
   /** Unique in the schedule, and the same for the same thing in the next version of the design. */
   readonly key: string
+  /** What people call it: "W12", "F5:4". */
+  readonly name: string
   readonly cells: Readonly<Record<K, ScheduleCell>>
   /** What the row speaks of, to be shown on the drawing. */
   readonly parts: readonly PartId[]

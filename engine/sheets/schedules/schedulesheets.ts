@@ -6,8 +6,8 @@ import type { Sheet } from '../sheet'
 import { schedulesOf } from './all'
 import { type Page, type PageForm, pageOf } from './page'
 import type { Schedule } from './schedule'
-import { type SetPage, setTables } from './settables'
-import { type TableBlocks, tableBlocks } from './tableblocks'
+import { type ColumnTable, type SetPage, setTables } from './settables'
+import { tableBlocks } from './tableblocks'
 
 export interface ScheduleSheetOptions {
   /** Default A4, upright. */
@@ -44,37 +44,21 @@ export function scheduleSheets(
   })
 }
 
-/** Tables that are narrow enough stand in columns; those that need the whole width have sheets of their own. */
-function pagesOf(schedules: readonly Schedule[], { area, columns }: Page): SetPage[] {
-  const laid = schedules.map((s) => inColumns(s, columnWidth(area, columns), columns) ?? across(s, area.w))
-  const runs: (typeof laid)[] = []
-  for (const one of laid) {
-    const run = runs.at(-1)
-    if (run && run[0]!.columns === one.columns) run.push(one)
-    else runs.push([one])
-  }
-  return runs.flatMap((run) =>
-    setTables(
-      run.map((r) => r.table),
-      area,
-      run[0]!.columns,
-    ),
+/** Tables that are narrow enough stand in columns; the others take the whole width. */
+const pagesOf = (schedules: readonly Schedule[], { area, columns }: Page): SetPage[] =>
+  setTables(
+    schedules.map((s) => inColumns(s, columnWidth(area, columns), columns) ?? across(s, area.w)),
+    area,
   )
-}
 
-interface Laid {
-  readonly table: TableBlocks
-  readonly columns: number
-}
-
-function inColumns(schedule: Schedule, width: number, columns: number): Laid | null {
+function inColumns(schedule: Schedule, width: number, columns: number): ColumnTable | null {
   if (columns === 1 || schedule.columns.some((c) => c.below !== undefined)) return null
   const table = tableBlocks(schedule, width, false)
   return table.cramped ? null : { table, columns }
 }
 
 /** Every column side by side where there is room, otherwise with some below one another. */
-function across(schedule: Schedule, width: number): Laid {
+function across(schedule: Schedule, width: number): ColumnTable {
   const wide = tableBlocks(schedule, width, false)
   return { table: wide.cramped ? tableBlocks(schedule, width, true) : wide, columns: 1 }
 }

@@ -5,6 +5,12 @@ import { columnWidth, type FlowBlock } from '../flow'
 import type { Area } from '../paper'
 import type { TableBlocks } from './tableblocks'
 
+/** A table made for one of so many columns of the paper. */
+export interface ColumnTable {
+  readonly table: TableBlocks
+  readonly columns: number
+}
+
 /** Marks of one sheet, and the tables that stand on it. */
 export interface SetPage {
   readonly marks: Mark[]
@@ -16,47 +22,74 @@ const TOGETHER = 5
 const BETWEEN: Millimetres = 5
 
 /**
- * Sets tables one after the other into columns of an area: pages break between rows, heads and bands are said again,
- * a table that is begun shows some of its rows.
+ * Sets tables one after the other into an area: pages break between rows, heads and bands are said again, a table
+ * that is begun shows some of its rows. Tables made for columns stand side by side below what takes the whole width.
  */
-export function setTables(tables: readonly TableBlocks[], area: Area, columns: number): SetPage[] {
-  const pages: SetPage[] = []
-  const width = columnWidth(area, columns)
-  const pitch = columns === 1 ? 0 : (area.w - width) / (columns - 1)
-  let column = columns
-  let y = area.h
-
-  const next = (): void => {
-    column = column >= columns - 1 ? 0 : column + 1
-    if (column === 0) pages.push({ marks: [], titles: [] })
-    y = 0
-  }
-  const put = ({ marks, h }: FlowBlock): void => {
-    pages.at(-1)!.marks.push(...moved(marks, area.x + column * pitch, area.y + y))
-    y += h
-  }
-  const begin = (table: TableBlocks, again: boolean): void => {
-    const { titles } = pages.at(-1)!
-    if (!titles.includes(table.title)) titles.push(table.title)
-    put(table.head(again))
-  }
-
-  for (const table of tables) {
-    if (pages.length > 0 && y > 0) y += BETWEEN
-    if (pages.length === 0 || y + firstHeight(table) > area.h) next()
-    begin(table, false)
+export function setTables(tables: readonly ColumnTable[], area: Area): SetPage[] {
+  const pen = new Pen(area)
+  for (const { table, columns } of tables) {
+    pen.begin(columns, firstHeight(table))
+    pen.put(table.head(false), table.title)
     table.rows.forEach((row, i) => {
       const band = table.begins[i] ? table.band(i, false) : null
-      if (y + row.h + (band?.h ?? 0) > area.h) {
-        next()
-        begin(table, true)
+      if (!pen.holds(row.h + (band?.h ?? 0))) {
+        pen.next()
+        pen.put(table.head(true), table.title)
         const again = table.band(i, !table.begins[i])
-        if (again) put(again)
-      } else if (band) put(band)
-      put(row)
+        if (again) pen.put(again)
+      } else if (band) pen.put(band)
+      pen.put(row)
     })
   }
-  return pages
+  return pen.pages
+}
+
+/** Where the next piece goes: a page, a column of it, a height. */
+class Pen {
+  readonly pages: SetPage[] = []
+  private columns = 1
+  private column = 0
+  private y: Millimetres
+  /** Where the columns of this page begin. */
+  private top: Millimetres = 0
+
+  constructor(private readonly area: Area) {
+    this.y = area.h
+  }
+
+  /** Room for a table whose first piece is so high; below what stands here where there is enough. */
+  begin(columns: number, h: Millimetres): void {
+    const below = this.y + BETWEEN
+    if (columns < this.columns) this.page(columns)
+    else if (columns > this.columns) {
+      if (below + h > this.area.h) this.page(columns)
+      else [this.columns, this.column, this.y, this.top] = [columns, 0, below, below]
+    } else if (below + h > this.area.h) this.next()
+    else this.y = below
+  }
+
+  holds(h: Millimetres): boolean {
+    return this.y + h <= this.area.h
+  }
+
+  next(): void {
+    if (this.column + 1 >= this.columns) this.page(this.columns)
+    else [this.column, this.y] = [this.column + 1, this.top]
+  }
+
+  put({ marks, h }: FlowBlock, title?: string): void {
+    const { area, column, columns } = this
+    const page = this.pages.at(-1)!
+    const pitch = columns === 1 ? 0 : (area.w - columnWidth(area, columns)) / (columns - 1)
+    page.marks.push(...moved(marks, area.x + column * pitch, area.y + this.y))
+    if (title !== undefined && !page.titles.includes(title)) page.titles.push(title)
+    this.y += h
+  }
+
+  private page(columns: number): void {
+    this.pages.push({ marks: [], titles: [] })
+    ;[this.columns, this.column, this.y, this.top] = [columns, 0, 0, 0]
+  }
 }
 
 /** Head and some rows; all of a short table. */

@@ -40,6 +40,7 @@ export function switchTable(design: Design, answers: Answers): Schedule<Key> {
         if (!model) return []
         return model.branches.map((contact) => ({
           key: `${part.id}/${contact.key}`,
+          name: part.designation,
           cells: cellsOf(design, answers, part, model, contact),
           parts: [part.id],
           conductors: [],

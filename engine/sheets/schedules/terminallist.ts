@@ -30,6 +30,7 @@ export function terminalList(design: Design, answers: Answers): Schedule<Key> {
     const size = sizeOf(c)
     return {
       key: `${part.id}/${ref.terminal}/${c.id}`,
+      name: c.number,
       cells: {
         ...heading(part, at),
         number: c.number,
@@ -102,6 +103,7 @@ function freeRow(part: Part, at: Place): ScheduleRow<Key> {
   const none: ScheduleCell = ''
   return {
     key: `${part.id}/${at.terminals.join('+')}`,
+    name: `${part.designation}, ${at.name}`,
     cells: { ...heading(part, at), number: 'free', size: none, colour: none, lug: none, far: none },
     parts: [part.id],
     conductors: [],

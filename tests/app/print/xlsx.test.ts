@@ -99,7 +99,7 @@ describe('XLSX', () => {
       key: 'nasty',
       title: 'Nasty: [1/2]',
       columns: [{ key: 'a', title: 'A', unit: '', align: 'start', wide: 5 }],
-      rows: [{ key: '1', cells: { a: nasty }, parts: [], conductors: [] }],
+      rows: [{ key: '1', name: '1', cells: { a: nasty }, parts: [], conductors: [] }],
       notes: [],
     }
     const sheets = readXlsx(xlsxOf([schedule]))

@@ -16,7 +16,7 @@ const table = (...cells: ScheduleCell[]): Schedule => ({
   key: 'test',
   title: 'Test',
   columns: [{ key: 'a', title: 'Length', unit: 'm', align: 'start', wide: 5, decimals: 2 }],
-  rows: cells.map((a, i) => ({ key: `${i}`, cells: { a }, parts: [], conductors: [] })),
+  rows: cells.map((a, i) => ({ key: `${i}`, name: '', cells: { a }, parts: [], conductors: [] })),
   notes: [],
 })
 
