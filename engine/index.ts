@@ -60,6 +60,20 @@ export type { NetworkReport, NotMade } from './calc/reportshape'
 export { resultsOf } from './calc/resultsof'
 export { type ReturnsResult, returns } from './calc/returns'
 export type { DeviceNature, Share } from './calc/share'
+export { sizeIt } from './calc/sizing/sizeit'
+export type {
+  HeatNeed,
+  Kept,
+  NoSize,
+  RatingChoice,
+  RatingReason,
+  RunChoice,
+  Sized,
+  SizeReason,
+  Sizing,
+  SizingChoice,
+  SizingScope,
+} from './calc/sizing/sizing'
 export { type BarThrough, barThrough, type NoBarThrough } from './calc/through'
 export type { DeviceCurrent, GreatestCurrent, Witness } from './calc/witness'
 export { addPartEdit } from './edit/addpart'
@@ -156,6 +170,7 @@ export { LEVEL_WORDS, sentence } from './words/findings'
 export { conductorName, figure, listed, partName } from './words/names'
 export { noOperatingWords, operatingNoteWords } from './words/operate'
 export type { Sentence } from './words/sentence'
+export { choiceWords, copperWords, keptWords, noSizeWords, sizeName, whyChosen } from './words/sizing'
 export {
   amountWords,
   guardWords,

@@ -1,7 +1,6 @@
 import type { ConductorId, Design } from '../../model/design'
 import type { RuleSet } from '../../tables/rulesets'
 import { withstandK, withstandSection } from '../../tables/withstand'
-import type { BranchAnswer } from '../answers'
 import { worstHeat } from '../faultheat'
 import { faultsOf } from '../faults'
 import { fuseFacts } from '../fusefacts'
@@ -19,9 +18,8 @@ export function heatNeeds(
   { border, states }: States,
   free: readonly FreeRun[],
   sizes: ReadonlyMap<ConductorId, string>,
-  branches: ReadonlyMap<string, BranchAnswer>,
 ): Map<ConductorId, HeatNeed> {
-  const { runs } = faultsOf(design, states, branches)
+  const { runs } = faultsOf(design, states)
   const facts = fuseFacts(design, border)
   const needs = new Map<ConductorId, HeatNeed>()
   for (const { conductor, options } of free) {

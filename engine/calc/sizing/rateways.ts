@@ -1,7 +1,6 @@
 import type { Design } from '../../model/design'
 import type { RuleSet } from '../../tables/rulesets'
 import type { Amps } from '../../units'
-import type { BranchAnswer } from '../answers'
 import { branchesOf } from '../answersof'
 import { continuousCurrents } from '../continuous'
 import { startsOf } from '../starts'
@@ -16,8 +15,6 @@ export interface RatedWays {
   readonly because: ReadonlyMap<FuseWay, Rated['because']>
   readonly kept: readonly Kept[]
   readonly none: readonly NoSize[]
-  /** Currents of the ways and of all other branches of parts. */
-  readonly branches: ReadonlyMap<string, BranchAnswer>
 }
 
 /** The smallest rating of each way, at the currents of one trial. */
@@ -32,6 +29,7 @@ export function rateWays(
   const because = new Map<FuseWay, Rated['because']>()
   const kept: Kept[] = []
   const none: NoSize[] = []
+  if (ways.length === 0) return { ratings, because, kept, none }
   const branches = branchesOf(border, states)
   const lasting = continuousCurrents(design, states)
   const starts = startsOf(design, states[0]!.any, branches)
@@ -47,5 +45,5 @@ export function rateWays(
     if (answer && 'kept' in answer) kept.push(answer.kept)
     if (answer && 'none' in answer) none.push(answer.none)
   }
-  return { ratings, because, kept, none, branches }
+  return { ratings, because, kept, none }
 }

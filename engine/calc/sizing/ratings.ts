@@ -47,7 +47,7 @@ export function ratingFor(c: RatingCase, way: FuseWay, { worst }: BranchAnswer):
   if (amps < 1e-9) {
     const [ratingA] = way.ratings
     return way.ratingA === null && ratingA !== undefined && isJoined(c.design, way)
-      ? { ratingA, because: { key: 'load', loadA: 0 } }
+      ? { ratingA, because: { key: 'smallest', loadA: 0 } }
       : null
   }
   const fullDuty = valuesOf(c.design, way.part.id)('fullDuty') === true
@@ -65,9 +65,19 @@ export function ratingFor(c: RatingCase, way: FuseWay, { worst }: BranchAnswer):
   return (
     started(c, way, carries, c.starts.get(way.id) ?? []) ?? {
       ratingA: carries,
-      because: lastingA / share > amps ? { key: 'lasting', lastingA, share } : { key: 'load', loadA: amps },
+      because: whyCarries(way, amps, carries, smallest(amps) === carries ? null : { lastingA, share }),
     }
   )
+}
+
+function whyCarries(
+  { ratings }: FuseWay,
+  loadA: Amps,
+  carries: Amps,
+  lasting: { readonly lastingA: Amps; readonly share: number } | null,
+): RatingReason {
+  if (carries === ratings[0]) return { key: 'smallest', loadA }
+  return lasting ? { key: 'lasting', ...lasting } : { key: 'load', loadA }
 }
 
 /** A conductor leaves it, if only to measure. */

@@ -74,7 +74,7 @@ export function sizeIt(design: Design, scope: SizingScope): Sizing {
       trial = { ...trial, sizes: sized.sizes }
       before = sized
     } else {
-      const hot = heatNeeds(now, ruleSet, laid, open, trial.sizes, rated.branches)
+      const hot = heatNeeds(now, ruleSet, laid, open, trial.sizes)
       const all = [...kept, ...unsized.values(), ...rated.kept]
       if (hot.size === 0) return sizedOf({ design, now, trial, rated, sized, heat, free: open, kept: all })
       for (const [id, need] of hot) heat.set(id, need)

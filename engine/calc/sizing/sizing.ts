@@ -85,6 +85,8 @@ export interface HeatNeed {
 export type NeedKey = 'current' | 'array' | 'device' | 'return' | 'ahead'
 
 export type RatingReason =
+  /** There is no smaller standard rating of its form. */
+  | { readonly key: 'smallest'; readonly loadA: Amps }
   | { readonly key: 'load'; readonly loadA: Amps }
   /** What runs for hours; `share`: of the rating, that it carries for ever. */
   | { readonly key: 'lasting'; readonly lastingA: Amps; readonly share: number }
