@@ -1,5 +1,5 @@
 import { CORNER, LEVEL, UPRIGHT, xOf, yOf } from './lattice'
-import type { Crossing, Point, Routed, RouteResult } from './request'
+import type { Crossing, Point, Routed, RoutePort, RouteResult } from './request'
 import type { Line, Sheet } from './sheet'
 import { everyStep } from './way'
 
@@ -21,11 +21,21 @@ export function resultOf(s: Sheet, kept: number): RouteResult {
 function drawn(s: Sheet, line: Line): Routed {
   const { id, from, to } = line.request
   const inner = line.corners.map((n) => ({ x: xOf(s.lattice, n), y: yOf(s.lattice, n) }))
-  if (inner.length > 0) return { id, points: simplified([from, ...inner, to]), ok: true }
+  if (inner.length > 0)
+    return {
+      id,
+      points: simplified([from, beside(from, inner[0]!), ...inner, beside(to, inner.at(-1)!), to]),
+      ok: true,
+    }
   const direct = isFacing(line)
   const level = line.from.axis === 0
   const corner = level ? { x: to.x, y: from.y } : { x: from.x, y: to.y }
   return { id, points: simplified([from, corner, to]), ok: direct }
+}
+
+/** Where the line straight out of a port, which may stand beside the lattice, is level with a point of its stub. */
+function beside(port: RoutePort, { x, y }: Point): Point {
+  return port.side === 'left' || port.side === 'right' ? { x, y: port.y } : { x: port.x, y }
 }
 
 /** Terminals so near to each other, face to face, that their stubs are the whole way. */

@@ -12,7 +12,8 @@ import { untangle } from './untangle'
 /**
  * Routes conductors at right angles round boxes: never through a box or nearer to it than 1.25 mm, never along
  * another conductor, with few bends and crossings. Conductors of one terminal share its stub and nothing else.
- * Boxes and ports are meant to stand on the 1.25 mm lattice. Deterministic.
+ * Boxes and ports are meant to stand on the 1.25 mm lattice; a port beside it gets a small step in its stub, and less
+ * room. Deterministic.
  *
  * @param previous routes of an earlier call. A conductor whose ends have not moved and whose way is still free keeps
  *   it. While a part is dragged, give the routes from before the drag each time, so that lines which had to

@@ -174,6 +174,18 @@ describe('terminals', () => {
     }
   })
 
+  it('that stand beside the lattice still have right angles and their own ends', () => {
+    const boxes = [box('a', 0.3, 0.6), box('b', 85, 40)]
+    const [from, to] = [port(15.3, 5.6, 'right'), port(92.2, 40, 'up')]
+    const { points, ok } = routeAll(boxes, [{ id: 'w', from, to }]).routes[0]!
+    expect(ok).toBe(true)
+    expect(points[0]).toEqual({ x: 15.3, y: 5.6 })
+    expect(points.at(-1)).toEqual({ x: 92.2, y: 40 })
+    points.slice(1).forEach((b, k) => {
+      expect(Number(b.x !== points[k]!.x) + Number(b.y !== points[k]!.y)).toBe(1)
+    })
+  })
+
   it('that are shut in: the conductor is drawn and reported', () => {
     const boxes = [box('a', 0, 0), box('wall', 15, -10, 10, 40), box('b', 60, 0)]
     const { routes, stats } = routeAll(boxes, [
