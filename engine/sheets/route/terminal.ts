@@ -1,4 +1,4 @@
-import { type Lattice, nodeAt, STUB, WALL } from './lattice'
+import { type Lattice, nodeAt, PITCH, STUB, WALL } from './lattice'
 import type { RoutePort, RouteRequest } from './request'
 
 /** A terminal on the lattice: the node on the edge of its box and the stub that leads away from it. */
@@ -38,7 +38,7 @@ export function reserveTerminals(l: Lattice, requests: readonly RouteRequest[]):
     }
   const terminals = new Map<string, Terminal & { exits: number[] }>()
   for (const [key, { port, conductors }] of counts) {
-    const node = nodeAt(l, port.x, port.y)
+    const node = nodeOf(l, port)
     const axis = port.side === 'left' || port.side === 'right' ? 0 : 1
     const out = (port.side === 'left' || port.side === 'up' ? -1 : 1) * (axis === 0 ? 1 : l.cols)
     terminals.set(key, { key, port, node, out, axis, isShared: conductors > 1, exits: [] })
@@ -61,6 +61,19 @@ export function reserveTerminals(l: Lattice, requests: readonly RouteRequest[]):
     }
   }
   return terminals
+}
+
+/** The node of a port; of one that stands beside the lattice the next one outwards, where the stub begins. */
+function nodeOf(l: Lattice, { x, y, side }: RoutePort): number {
+  const outwards = (mm: number, from: number, isOut: boolean, isBack: boolean): number => {
+    const steps = (mm - from) / PITCH
+    return from + PITCH * (isOut ? Math.ceil(steps - 1e-6) : isBack ? Math.floor(steps + 1e-6) : steps)
+  }
+  return nodeAt(
+    l,
+    outwards(x, l.left, side === 'right', side === 'left'),
+    outwards(y, l.top, side === 'down', side === 'up'),
+  )
 }
 
 const isFree = (l: Lattice, node: number): boolean => (l.bits[node]! & (WALL | STUB)) === 0
