@@ -70,6 +70,11 @@ describe('a relay with a make contact', () => {
     // 13.4 V · 80 / (80 + 40) = 8.93 V of 8.4 V; with 60 Ω 7.66 V.
     expect(fed(behind(40))).toBe(true)
     expect(fed(behind(60))).toBe(false)
+    // Once pulled in, it lets go under a tenth only.
+    const held = (d: Design) =>
+      point(d, { ...usualState(d), open: new Set() }).relays.get(id(d, 'K1', 'coil'))
+    expect(held(behind(60))).toBe(true)
+    expect(held(behind(1000))).toBe(false)
   })
 
   it('in the 12 V side of a 24 V system is a 12 V relay', () => {
