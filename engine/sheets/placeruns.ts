@@ -2,13 +2,12 @@ import type { Answers } from '../calc/answers'
 import type { Design } from '../model/design'
 import type { Millimetres } from '../units'
 import { type Block, blockOf, type Piece } from './block'
-import { extentOf } from './extent'
 import { placeLabels } from './labels/place'
-import type { LabelObstacles, PlacedLabel, Rect, Stretch } from './labels/request'
+import type { LabelObstacles, PlacedLabel, Stretch } from './labels/request'
 import type { Layout } from './layout'
 import type { Area } from './paper'
 import { onOneLine, runLines } from './runlabels'
-import { tickAt } from './runmarks'
+import { longest, obstaclesIn, stretchesOf, withBoxes } from './runobstacles'
 import type { SceneConductor, SceneLabel } from './scene'
 import type { Shown } from './shown'
 
@@ -53,11 +52,6 @@ export function placeRunLabels(
   const last = placed(far.rest.map(numbered), withBoxes(around, [...settled, ...far.labels]), LONG_LEADER)
   return { labels: [...settled, ...far.labels, ...last.labels], short: far.rest.map((r) => r.shown) }
 }
-
-const withBoxes = (around: LabelObstacles, labels: readonly SceneLabel[]): LabelObstacles => ({
-  ...around,
-  boxes: [...around.boxes, ...labels.map(extentOf)],
-})
 
 interface Run {
   readonly shown: Shown
@@ -135,53 +129,6 @@ function blockFor(lines: Run['lines'], drawn: SceneConductor): Block {
   const single = blockOf([onOneLine(lines)])
   return single.w <= level ? single : blockOf(lines)
 }
-
-/** Stretches of a conductor, longest first; level ones count for more, as words are read level. */
-function stretchesOf({ points }: SceneConductor): Stretch[] {
-  const stretches = points.slice(1).map(([x2, y2], i): Stretch => {
-    const [x1, y1] = points[i]!
-    return { x1, y1, x2, y2 }
-  })
-  const worth = (s: Stretch): number => 2 * Math.abs(s.x2 - s.x1) + Math.abs(s.y2 - s.y1)
-  return stretches.sort((a, b) => worth(b) - worth(a))
-}
-
-const longest = (drawn: SceneConductor): number =>
-  Math.max(0, ...stretchesOf(drawn).map((s) => Math.abs(s.x2 - s.x1) + Math.abs(s.y2 - s.y1)))
-
-/** Half the room that a tick takes. */
-const TICK = 1.6
-
-function obstaclesIn(layout: Layout, within: Area | undefined, clear: Millimetres): LabelObstacles {
-  const ticks = layout.conductors
-    .filter((c) => c.withReturn !== null)
-    .map((c): Rect => {
-      const [x, y] = tickAt(c).at
-      return { x: x - TICK, y: y - TICK, w: 2 * TICK, h: 2 * TICK }
-    })
-  return {
-    boxes: [
-      ...layout.parts,
-      ...layout.partLabels.map((l) => raised(extentOf(l), clear)),
-      ...layout.flags.map((f) => f.box),
-      ...ticks,
-      ...(within ? fenceOf(within) : []),
-    ],
-    segments: layout.conductors.flatMap(stretchesOf),
-  }
-}
-
-const raised = ({ x, y, w, h }: Area, by: Millimetres): Rect => ({ x, y: y - by, w, h: h + 2 * by })
-
-/** Strips around an area, wider than any label reaches. */
-const FENCE = 100
-
-const fenceOf = ({ x, y, w, h }: Area): Rect[] => [
-  { x: x - FENCE, y: y - FENCE, w: w + 2 * FENCE, h: FENCE },
-  { x: x - FENCE, y: y + h, w: w + 2 * FENCE, h: FENCE },
-  { x: x - FENCE, y, w: FENCE, h },
-  { x: x + w, y, w: FENCE, h },
-]
 
 function sceneLabel({ id, x, y, w, h, turn, leader }: PlacedLabel, { marks }: Block): SceneLabel {
   const size = turn === 0 ? { x, y, w, h } : { x, y: y + h, w: h, h: w }

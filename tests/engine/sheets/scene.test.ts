@@ -135,6 +135,24 @@ describe.each(DEMOS)('demo %s', (name) => {
     expect(scene.conductors.filter((c) => !c.routed).map((c) => conductorById(d, c.id)!.number)).toEqual([])
   })
 
+  test('no leader runs through words, or through a symbol that is not its own', () => {
+    const scene = sceneOf(d, answers, 'single-line')
+    const words = scene.labels.map(extentOf)
+    const struck = scene.labels.filter(({ leader, of }) => {
+      if (!leader) return false
+      const others = scene.parts.filter((p) => !('part' in of && of.part === p.id))
+      const within = (x: number, y: number): boolean =>
+        [...words, ...others].some(
+          (r) => x > r.x + 0.2 && x < r.x + r.w - 0.2 && y > r.y + 0.2 && y < r.y + r.h - 0.2,
+        )
+      const [[x1, y1], [x2, y2]] = leader
+      return Array.from({ length: 60 }, (_, i) => (i + 1) / 62).some((t) =>
+        within(x1 + t * (x2 - x1), y1 + t * (y2 - y1)),
+      )
+    })
+    expect(struck.map((l) => textOf(scene, l.of as Record<string, string>))).toEqual([])
+  })
+
   test('a scene made again from itself stays as it is', () => {
     const first = sceneOf(d, answers, 'single-line')
     const again = sceneOf(d, answers, 'single-line', first)
