@@ -8,7 +8,7 @@ import { schematicPdf } from '../print/schematicpdf'
 import { sheetSvg } from '../print/sheetsvg'
 import type { Out } from './network'
 import { openFile, reason } from './openfile'
-import { scheduleFiles } from './schedulefiles'
+import { workshopFiles } from './workshopfiles'
 
 export const PACK_USAGE =
   'npm run loomwright -- pack FILE --out DIR [--paper A2|A3|A4] [--both-poles] [--black] [--svg]'
@@ -23,9 +23,9 @@ interface Wish {
 }
 
 /**
- * Writes the schematic of a design file as schematic.pdf, its schedules as PDF, workbook and CSV, and each sheet of
- * the schematic as SVG where asked. Exit status: 0 written, 1 the file is not a sound design, 2 the command was given
- * wrongly or a file could not be read or written.
+ * Writes the schematic of a design file as schematic.pdf, its schedules and labels as PDF, workbook and CSV, and each
+ * sheet of the schematic as SVG where asked. Exit status: 0 written, 1 the file is not a sound design, 2 the command
+ * was given wrongly or a file could not be read or written.
  */
 export async function pack(args: readonly string[], out: Out): Promise<number> {
   const wish = wishOf(args)
@@ -41,7 +41,7 @@ export async function pack(args: readonly string[], out: Out): Promise<number> {
   const fonts = await readFonts()
   const files: [name: string, content: Uint8Array | string][] = [
     ['schematic.pdf', schematicPdf(design, answers, findings, { paper, view, colouring, fonts })],
-    ...scheduleFiles(design, answers, { paper, colouring, fonts }),
+    ...workshopFiles(design, answers, { paper, colouring, fonts }),
   ]
   if (wish.svg)
     schematicSheets(design, answers, findings, { paper, view }).forEach((sheet, i) => {

@@ -73,7 +73,7 @@ function rowOf(
       way: inBlock ? fuse.key : part.designation,
       rating: fuse.ratingA ?? NO_FUSE,
       colour: fuse.ratingA === null ? NO_FUSE : bodyColour(part, fuse.ratingA),
-      label: inBlock ? labelOf(part, index) : labelOfSingle(part),
+      label: inBlock ? wayLabel(part, index) : labelOfSingle(part),
       leads: reached.length > 0 ? reached.map(titleOf).join(', ') : behind.length === 0 ? 'spare' : '',
       conductors: behind.map((c) => c.number).join(', '),
       current: behind.length === 0 ? '' : ampsCell(currentOf(answers, part, fuse), design),
@@ -89,7 +89,8 @@ const NO_FUSE = { notKnown: 'no fuse is chosen' }
 
 const labelOfSingle = (part: Part): string => [part.name, part.location].filter((s) => s !== '').join(', ')
 
-function labelOf(part: Part, index: number): string {
+/** What the designer wrote beside a way, counted from 0. */
+export function wayLabel(part: Part, index: number): string {
   const ways = part.values.ways ?? null
   const label = isRows(ways) ? ways[index]?.label : ''
   return typeof label === 'string' ? label : ''
