@@ -7,22 +7,42 @@ import type { Case } from './rule'
 
 /**
  * The edit that exchanges what is joined at two terminals of a part: certain where each has something and the
- * result can be drawn. Undefined otherwise.
+ * result can be drawn. Undefined otherwise. Ends are taken over one by one; where that would join the two sides for
+ * a moment, the conductors are taken off and drawn anew.
  */
 export function exchanged({ design }: Case, part: PartId, a: string, b: string): Finding['fix'] {
-  const moves = (from: string, to: string): Edit[] =>
-    conductorsAt(design, part, from).flatMap((c) =>
-      (['from', 'to'] as const)
-        .filter((end) => isAt(c[end], part, from))
-        .map((end) => ({ do: 'reconnect', conductor: c.id, end, to: { part, terminal: to } }) as const),
-    )
-  const there = moves(a, b)
-  const back = moves(b, a)
-  if (there.length === 0 || back.length === 0) return undefined
-  const edit: Edit = { do: 'all', edits: [...there, ...back] }
-  if (apply(design, edit).refused) return undefined
-  return { title: `Exchange the conductors of ${partById(design, part)?.designation ?? ''}`, edit }
+  const [atA, atB] = [conductorsAt(design, part, a), conductorsAt(design, part, b)]
+  if (atA.length === 0 || atB.length === 0) return undefined
+  const swap = (t: TerminalRef): TerminalRef =>
+    t.part !== part
+      ? t
+      : t.terminal === a
+        ? { part, terminal: b }
+        : t.terminal === b
+          ? { part, terminal: a }
+          : t
+  const moved = [...new Set([...atA, ...atB])]
+  const edits: Edit[] = [
+    {
+      do: 'all',
+      edits: moved.flatMap((c) =>
+        (['from', 'to'] as const)
+          .filter((end) => swap(c[end]) !== c[end])
+          .map((end) => ({ do: 'reconnect', conductor: c.id, end, to: swap(c[end]) }) as const),
+      ),
+    },
+    {
+      do: 'all',
+      edits: [
+        { do: 'remove', parts: [], conductors: moved.map((c) => c.id) },
+        {
+          do: 'add',
+          parts: [],
+          conductors: moved.map((c) => ({ ...c, from: swap(c.from), to: swap(c.to), path: [] })),
+        },
+      ],
+    },
+  ]
+  const edit = edits.find((e) => !apply(design, e).refused)
+  return edit && { title: `Exchange the conductors of ${partById(design, part)?.designation ?? ''}`, edit }
 }
-
-const isAt = (t: TerminalRef, part: PartId, terminal: string): boolean =>
-  t.part === part && t.terminal === terminal

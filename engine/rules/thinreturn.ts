@@ -1,4 +1,10 @@
-import { found, type Rule } from './rule'
+import type { Conductor } from '../model/design'
+import { conductorById } from '../model/lookup'
+import { ampacityOf } from '../tables/ampacity'
+import { sizeByKey } from '../tables/sizes'
+import type { MaybeUnlimited } from '../units'
+import type { Finding } from './finding'
+import { type Case, found, type Rule } from './rule'
 
 /**
  * P5: a return can be made to carry, for as long as no fuse blows, more than it may. Where it has no limit at all,
@@ -7,7 +13,8 @@ import { found, type Rule } from './rule'
 export const thinReturn: Rule = {
   id: 'P5',
   looksFor: 'returns thinner than what the fuses on the positive side let through',
-  check: ({ design, answers, ruleSet }) => {
+  check: (all) => {
+    const { design, answers, ruleSet } = all
     const bareFeed = [...answers.runs.values()].some(
       (run) => 'value' in run.verdict && run.verdict.value === 'unprotected',
     )
@@ -18,6 +25,7 @@ export const thinReturn: Rule = {
       const { amps, guards } = run.sustained.value
       if (amps === 'unlimited' && bareFeed) return []
       if (amps !== 'unlimited' && amps <= limit * (1 + 1e-9)) return []
+      const fix = asThickAsFeed(all, c, amps)
       return [
         found(
           'P5',
@@ -25,9 +33,22 @@ export const thinReturn: Rule = {
           'rule-set',
           { conductors: [c.id] },
           { conductor: c.id, ampacity: run.ampacity.value.amps, guards: guards.map((g) => g.part) },
-          { actual: { value: amps, unit: 'A' }, limit: { value: limit, unit: 'A' } },
+          { actual: { value: amps, unit: 'A' }, limit: { value: limit, unit: 'A' }, ...(fix ? { fix } : {}) },
         ),
       ]
     })
   },
+}
+
+/** Certain where the return was drawn with a feed whose size bears the current, laid as the return is. */
+function asThickAsFeed({ design, ruleSet }: Case, c: Conductor, amps: MaybeUnlimited): Finding['fix'] {
+  const size = c.returnOf === null ? null : conductorById(design, c.returnOf)?.size
+  if (!size || amps === 'unlimited') return undefined
+  const ampacity = ampacityOf(ruleSet, { ...c, size }, design.settings.ambientC)
+  if (!('value' in ampacity) || amps > ampacity.value.amps * ruleSet.deviceShare.value * (1 + 1e-9))
+    return undefined
+  return {
+    title: `Make ${c.number} as thick as its feed, ${sizeByKey(size)?.name ?? size}`,
+    edit: { do: 'conductor', conductors: [c.id], set: { size } },
+  }
 }
