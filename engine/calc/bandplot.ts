@@ -74,7 +74,7 @@ export function fuseBandPlot(design: Design, answers: Answers, conductor: Conduc
     key: guard.key,
     ratingA: facts.ratingA,
     band: facts.band,
-    holds: holdsEdge(facts.band),
+    holds: holdsEdge(facts.band, facts.ratingA),
     clears: clearsEdge(facts.band),
     bears: a2s === null ? null : [bornFor(LAW_S[0]), bornFor(LAW_S[1])],
     start: start ?? null,
@@ -94,21 +94,20 @@ function greatestThrough(end: EndFault, guard: Clearing): Amps | null {
   return end.greatest.value * (guard.amps / end.least.value)
 }
 
-/** Level up to each gate that tells it, then down to the next; ends at the last gate, beyond which nothing is sure. */
-function holdsEdge(band: FuseBand): PlotPoint[] {
-  let from: Amps | null = null
-  return band.gates.flatMap(({ amps }) => {
+/** From the rating, up to which it holds, level up to each gate and down there; beyond the last gate nothing is sure. */
+function holdsEdge(band: FuseBand, ratingA: Amps): PlotPoint[] {
+  let from = ratingA
+  const corners = band.gates.flatMap(({ amps }) => {
     const seconds = holdsAtLeast(band, amps)
-    const corners =
-      seconds > 0
-        ? [
-            { amps: from ?? amps, seconds },
-            { amps, seconds },
-          ]
-        : []
+    if (seconds === 0 || amps < from) return []
+    const level = [
+      { amps: from, seconds },
+      { amps, seconds },
+    ]
     from = amps
-    return corners
+    return level
   })
+  return corners.length > 0 ? corners : [{ amps: ratingA, seconds: Number.MAX_VALUE }]
 }
 
 /** Level from each gate on, down at the next, and beyond the last one falling with the square of the current. */
