@@ -94,7 +94,7 @@ function fuseRows(design: Design): Row[] {
         const form = fuseClass(part)
         const colour = bodyColour(part, fuse.ratingA)
         const ratings = `${fuse.ratingA} A${colour === '' ? '' : `, ${colour}`}`
-        const what = `Fuse: ${form}`
+        const what = form === '' ? 'Fuse' : form
         const name = `${part.designation}:${fuse.key}`
         return [{ key: `${form}/${fuse.ratingA}`, what, ratings, name, part: part.id }]
       })

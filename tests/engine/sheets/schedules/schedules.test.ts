@@ -177,7 +177,7 @@ describe('the other tables', () => {
     expect(rows).toContainEqual(['Parts', 'Pump', '6 A', '1', 'pcs', 'M1'])
     expect(rows).toContainEqual([
       'Fuses in blocks',
-      'Fuse: Blade (ISO 8820-3 type C)',
+      'Blade (ISO 8820-3 type C)',
       '7.5 A, brown',
       '1',
       'pcs',
