@@ -2,7 +2,6 @@ import type { Answers } from '../calc/answers'
 import type { Design } from '../model/design'
 import type { Finding } from '../rules/finding'
 
-import { drawingsOf } from './drawing'
 import { type Content, contentOf } from './layout'
 import { linkDesign } from './linkdesign'
 import { natureIn } from './nature'
@@ -13,6 +12,7 @@ import { type Placed, placesOn } from './places'
 import type { SceneView } from './scene'
 import type { Sheet } from './sheet'
 import { baseMarks, drawingArea } from './sheetbase'
+import { drawingsOf } from './spread'
 
 export interface SchematicOptions {
   /** Default A3. A part that is larger than the sheet gets a larger one. */

@@ -1,9 +1,7 @@
-import { boxOf } from '../kinds/place'
-import type { Design, Part } from '../model/design'
+import type { Part } from '../model/design'
 import type { Millimetres } from '../units'
 import { around } from './extent'
 import type { Area } from './paper'
-import type { SceneLabel } from './scene'
 import type { Shown } from './shown'
 
 /** A part with the room that it takes on the drawing, words included. */
@@ -23,30 +21,25 @@ interface Cut {
  * too large; read from left to right, then down. A part that is larger than the room stands alone. O(parts² ).
  */
 export function groupsFor(
-  design: Design,
   parts: readonly Part[],
-  partLabels: readonly SceneLabel[],
+  areaOf: (part: Part) => Area,
   shown: readonly Shown[],
   w: Millimetres,
   h: Millimetres,
 ): Part[][] {
-  const pieces = parts.map((part, i): Piece => {
-    const label = partLabels[i]
-    return { part, area: around([boxOf(part, design.conductors), ...(label ? [label] : [])]) }
-  })
+  const pieces = parts.map((part): Piece => ({ part, area: areaOf(part) }))
   return groups(pieces, shown, w, h).map((group) => group.map((p) => p.part))
 }
 
-/** Two groups of parts, for a group that turned out not to fit; one alone cannot be halved. */
+/** Groups of parts, two at least, for a group that turned out not to fit. */
 export function halved(
-  design: Design,
   parts: readonly Part[],
-  partLabels: readonly SceneLabel[],
+  areaOf: (part: Part) => Area,
   shown: readonly Shown[],
 ): Part[][] {
-  const { w, h } = around(parts.map((p) => boxOf(p, design.conductors)))
+  const { w, h } = around(parts.map(areaOf))
   const limit = w > h ? { w: w * 0.75, h: Infinity } : { w: Infinity, h: h * 0.75 }
-  const cut = groupsFor(design, parts, partLabels, shown, limit.w, limit.h)
+  const cut = groupsFor(parts, areaOf, shown, limit.w, limit.h)
   return cut.length > 1 ? cut : [parts.slice(0, parts.length / 2), parts.slice(parts.length / 2)]
 }
 
