@@ -32,7 +32,7 @@ export const lugFit: Rule = {
               thick: mm2 > range.mostMm2,
             },
             {
-              about: end.terminal,
+              about: `${end === c.from ? 'from' : 'to'} ${end.terminal}`,
               actual: { value: mm2, unit: 'mm²' },
               limit: { value: limit, unit: 'mm²' },
             },

@@ -14,14 +14,21 @@ import { reasonWords } from './reasons'
 
 /** Why a current is as large as it is: the state of the devices that brings it about, greatest first. */
 export function whyCurrent(worst: WorstCase, design: Design): string[] {
-  if (worst.amps === 'unlimited') return ['No stated limit bounds it: a source and what it feeds have none.']
-  if (worst.witness.length === 0) return ['Nothing that is joined can drive a current this way.']
-  return [...worst.witness]
+  if (worst.amps === 'unlimited') {
+    const free = worst.unlimitedBy.map((id) => partName(design, id))
+    return [free.length > 0 ? `No limit is stated for ${listed(free)}` : 'No stated limit bounds it']
+  }
+  if (worst.witness.length === 0) return ['Nothing drives a current this way']
+  const lines = [...worst.witness]
     .sort((a, b) => Math.abs(b.amps) - Math.abs(a.amps))
     .map(
       (w) => `${partName(design, w.part)} ${w.amps < 0 ? 'takes' : 'gives'} ${figure(Math.abs(w.amps), 'A')}`,
     )
+  return worst.shared ? [...lines, SHARED] : lines
 }
+
+const SHARED =
+  'Divided with a parallel way by resistance: sizes, lengths, usual figures of fuses and contacts'
 
 /** What limits a fault that is fed into one end of a conductor. */
 export function whyProtected(end: EndAnswer, design: Design): string[] {
@@ -29,10 +36,10 @@ export function whyProtected(end: EndAnswer, design: Design): string[] {
     const source = end.source === null ? 'A source' : partName(design, end.source)
     const way = end.way.map((id) => conductorName(design, id))
     return [
-      `${source} reaches this end through no fuse or breaker${way.length > 0 ? `, by way of ${listed(way)}` : ''}.`,
+      `${source} reaches this end through no fuse or breaker${way.length > 0 ? `, by way of ${listed(way)}` : ''}`,
     ]
   }
-  if (end.guards.length === 0) return ['Nothing can feed a fault from this end.']
+  if (end.guards.length === 0) return ['Nothing can feed a fault from this end']
   return end.guards.map((g) =>
     g.is === 'device'
       ? `${partName(design, g.part)} limits it to ${figure(g.amps, 'A')}`
@@ -63,8 +70,17 @@ const VERDICT_WORDS = {
   protected: 'Protected',
 } as const
 
+/** No source reaches it from either end, and no fault puts anything through it: there is nothing to protect it from. */
+const isDead = (run: RunAnswer): boolean =>
+  [run.from, run.to, ...(run.sustained ? [run.sustained] : [])].every(
+    (end) => 'value' in end && end.value.amps === 0,
+  )
+
 export function verdictWords(run: RunAnswer, design: Design): string {
-  return 'value' in run.verdict ? VERDICT_WORDS[run.verdict.value] : whyNot(run.verdict, design)
+  if (!('value' in run.verdict)) return whyNot(run.verdict, design)
+  return run.verdict.value === 'protected' && isDead(run)
+    ? 'Nothing can feed it'
+    : VERDICT_WORDS[run.verdict.value]
 }
 
 /** "F3 100 A": the devices that protect a run from either end, strongest first; empty where none does. */
