@@ -18,9 +18,7 @@ export function findingBlocks(
   places: Places,
   width: Millimetres,
 ): FlowBlock[] {
-  const counts = LEVELS.map(
-    (level) => `${findings.filter((f) => f.level === level).length} ${COUNTED[level]}`,
-  )
+  const counts = LEVELS.map((level) => counted(findings.filter((f) => f.level === level).length, level))
   const sorted = LEVELS.flatMap((level) => findings.filter((f) => f.level === level))
   return [
     heading('Findings', width),
@@ -35,12 +33,14 @@ export function findingBlocks(
   ]
 }
 
-const COUNTED: Readonly<Record<Level, string>> = {
-  danger: 'danger',
-  warning: 'warning',
-  'not-checked': 'not checked',
-  note: 'to note',
+const COUNTED: Readonly<Record<Level, readonly [one: string, more: string]>> = {
+  danger: ['danger', 'dangers'],
+  warning: ['warning', 'warnings'],
+  'not-checked': ['not checked', 'not checked'],
+  note: ['to note', 'to note'],
 }
+
+const counted = (count: number, level: Level): string => `${count} ${COUNTED[level][count === 1 ? 0 : 1]}`
 
 const INDENT = 24
 
