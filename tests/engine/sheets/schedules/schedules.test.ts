@@ -259,3 +259,21 @@ describe('every demo', () => {
 it('names count as people count', () => {
   expect(['W10', 'W9', 'F2', 'W9a', 'X'].sort(natural)).toEqual(['F2', 'W9', 'W9a', 'W10', 'X'])
 })
+
+describe('what this version does not know', () => {
+  it('a part of an unknown kind, a size and a rule set out of the tables: said, not guessed, not dropped', () => {
+    const strange = {
+      ...bench,
+      settings: { ...bench.settings, ruleSet: 'from-elsewhere' },
+      parts: bench.parts.map((p) => (p.designation === 'E1' ? { ...p, kind: 'from-elsewhere' } : p)),
+      conductors: bench.conductors.map((c) => (c.number === 'W7' ? { ...c, size: '17mm2' } : c)),
+    }
+    const [conductors, cuts, cable] = schedulesOf(strange, analyse(strange).answers)
+    const w7 = conductors!.rows.find((r) => r.name === 'W7')!
+    expect(w7.cells.toTerminal).toBe('+')
+    expect(w7.cells.size).toEqual({ notKnown: 'the size "17mm2" is not in the tables' })
+    expect(cuts!.rows).toHaveLength(11)
+    expect(cuts!.rows.find((r) => r.name === 'W7')?.cells.cut).toEqual(w7.cells.size)
+    expect(cable!.rows[0]!.cells.insulation).toEqual({ notKnown: 'the rule set is not known here' })
+  })
+})
