@@ -1,25 +1,40 @@
 import { type Lattice, nodeAt, PITCH, stride, xOf, yOf } from './lattice'
+import { layPinned } from './pinned'
 import type { Routed } from './request'
 import { type Line, place, type Sheet } from './sheet'
 import type { Terminal } from './terminal'
 import { isFree } from './way'
 
-/** Lays again what was laid before, where the ends are the same and the way is still free; returns how many. */
-export function keepPrevious(s: Sheet, previous: readonly Routed[]): number {
+/**
+ * Lays again what was laid before, where the ends are the same and the way is still free; returns how many. Lines
+ * with corners that were placed by hand since then go first, through those corners if they can.
+ */
+export function keepPrevious(s: Sheet, order: readonly number[], previous: readonly Routed[]): number {
   const before = new Map(previous.map((r) => [r.id, r]))
+  for (const i of order) {
+    const old = before.get(s.lines[i]!.request.id)
+    if (old && !passesFixed(s.lines[i]!, old)) layPinned(s, i)
+  }
   let kept = 0
   s.lines.forEach((line, i) => {
     const old = before.get(line.request.id)
-    if (!old?.ok) return
+    if (!old || line.corners.length > 0) return
+    line.isHopeless = !old.ok && isSameEnds(line, old)
     const corners = cornersOf(s.lattice, line, old)
-    if (!corners || !passesFixed(line, old) || !isFree(s.lattice, corners)) return
+    if (!old.ok || !corners || !isFree(s.lattice, corners)) return
     place(s, i, corners)
-    line.pinned = (line.request.fixed ?? []).length > 0
+    line.pinned = (line.request.fixed ?? []).length > 0 && passesFixed(line, old)
     line.isLoose = false
     kept++
   })
   return kept
 }
+
+const isSameEnds = ({ request: { from, to } }: Line, { points }: Routed): boolean =>
+  [from, to].every((port, k) => {
+    const end = points.at(-k)!
+    return end.x === port.x && end.y === port.y
+  })
 
 /** Nodes from exit to exit of a way that was drawn before; null where it does not fit the terminals any more. */
 function cornersOf(l: Lattice, line: Line, { points }: Routed): number[] | null {

@@ -18,7 +18,7 @@ export function layAll(s: Sheet, wanted: readonly number[]): void {
     if (line.corners.length > 0 || line.from.exits.length === 0 || line.to.exits.length === 0) continue
     const way = freeWay(s, targetOf(line.from), targetOf(line.to))
     if (way) place(s, i, way.corners)
-    else if (pushes-- > 0) queue.push(...pushThrough(s, i))
+    else if (!line.isHopeless && pushes-- > 0) queue.push(...pushThrough(s, i))
   }
 }
 

@@ -25,8 +25,9 @@ export function routeAll(
   previous: readonly Routed[] = [],
 ): RouteResult {
   const sheet = sheetOf(boxes, requests)
-  const kept = keepPrevious(sheet, previous)
-  layAll(sheet, layingOrder(sheet))
+  const order = layingOrder(sheet)
+  const kept = keepPrevious(sheet, order, previous)
+  layAll(sheet, order)
   polish(sheet, kept === 0)
   return resultOf(sheet, kept)
 }

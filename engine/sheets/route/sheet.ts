@@ -17,6 +17,8 @@ export interface Line {
   pinned: boolean
   /** May be laid anew for a better drawing: neither kept from before nor placed by hand. */
   isLoose: boolean
+  /** There was no way for it before, so it pushes nobody aside again. */
+  isHopeless: boolean
   /** How often it was pushed aside. */
   pushed: number
 }
@@ -38,6 +40,7 @@ export function sheetOf(boxes: readonly RouteBox[], requests: readonly RouteRequ
     corners: [],
     pinned: false,
     isLoose: true,
+    isHopeless: false,
     pushed: 0,
   }))
   return { lattice, finder: finderOf(lattice), lines }

@@ -196,6 +196,28 @@ describe('terminals', () => {
     expect(routes[0]!.points.at(-1)).toEqual({ x: 60, y: 5 })
     expect(stats).toMatchObject({ failed: 1, laid: 0 })
   })
+
+  it('that are crowded: what cannot be laid pushes nobody aside a second time', () => {
+    // Grids of parts 2.5 mm apart, where many terminals have no way out.
+    for (const seed of [113, 19, 349]) {
+      const random = new Random(seed)
+      const boxes = Array.from({ length: 12 }, (_, i) =>
+        box(`p${i}`, 27.5 * (i % 4), 22.5 * Math.floor(i / 4), 25, 20),
+      )
+      const end = (): RoutePort => {
+        const b = random.pick(boxes)
+        return random.chance(0.5)
+          ? port(b.x + 25, b.y + 2.5 * random.whole(1, 7), 'right')
+          : port(b.x + 2.5 * random.whole(1, 9), b.y, 'up')
+      }
+      const requests = Array.from({ length: 30 }, (_, i) => ({ id: `w${i}`, from: end(), to: end() }))
+      const once = routeAll(boxes, requests)
+      expect(once.stats.failed).toBeGreaterThan(0)
+      expect(routeAll(boxes, requests, once.routes).routes).toEqual(once.routes)
+      const laid = once.routes.flatMap((r, i) => (r.ok ? [{ ...requests[i]!, points: r.points }] : []))
+      expect(layoutQuality(boxes, laid)).toMatchObject({ passes: 0, tooNear: 0 })
+    }
+  })
 })
 
 describe('tight places', () => {
