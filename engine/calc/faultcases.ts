@@ -24,15 +24,21 @@ const NEXT_TO_OPEN = 1e3
 
 export function faultNetworks(state: State): FaultNetworks {
   const { border, p } = state.any
-  const missing = [...border.assumed, ...border.unrated].flatMap((id) => p.branchIndex.get(id) ?? [])
+  const matters = onTheWay(p)
+  const lacking = (ids: Iterable<string>): string[] =>
+    [...ids].filter((id) => {
+      const e = p.branchIndex.get(id)
+      return e !== undefined && matters(e)
+    })
+  const [assumed, unrated] = [lacking(border.assumed), lacking(border.unrated)]
+  const missing = [...assumed, ...unrated].map((id) => p.branchIndex.get(id)!)
   const ways =
     missing.length === 0 ? [p] : [NEXT_TO_NOTHING, NEXT_TO_OPEN].map((ohms) => withOhms(p, missing, ohms))
-  const unrated = [...border.unrated].flatMap((id) => border.branches.get(id)?.part ?? [])
   const unknown = [...border.unknownDevices].flatMap((id) => border.devices.get(id)?.part ?? [])
   const standIns: NotChecked = {
-    notChecked: border.assumed.size > 0 ? 'missing-run' : 'missing-rating',
-    parts: [...new Set(unrated)],
-    conductors: [...border.assumed],
+    notChecked: assumed.length > 0 ? 'missing-run' : 'missing-rating',
+    parts: [...new Set(unrated.flatMap((id) => border.branches.get(id)?.part ?? []))],
+    conductors: assumed,
   }
   const unknownSources = { notChecked: 'missing-figure', parts: [...new Set(unknown)], conductors: [] }
   const both = state.any === state.none ? ways : [...ways, state.none.p]
@@ -42,6 +48,14 @@ export function faultNetworks(state: State): FaultNetworks {
     batteriesOnly: ways,
     gap: (figures) => (agreed(figures.slice(0, ways.length)) === undefined ? standIns : unknownSources),
   }
+}
+
+/** Does a branch lead anywhere? One with an end at which nothing else is joined carries nothing. */
+function onTheWay(p: Prepared): (branch: number) => boolean {
+  const joined = new Uint8Array(p.graph.vertexCount)
+  for (const v of [...p.positive, ...p.negative]) joined[v] = 1
+  const leads = (v: number): boolean => joined[v] === 1 || p.graph.start[v + 1]! - p.graph.start[v]! > 1
+  return (e) => leads(p.graph.tail[e]!) && leads(p.graph.head[e]!)
 }
 
 function withOhms(p: Prepared, branches: readonly number[], ohms: number): Prepared {

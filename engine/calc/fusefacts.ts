@@ -25,9 +25,14 @@ export interface FuseFacts {
   readonly band: FuseBand | null
 }
 
-/** Facts of every fuse, breaker and way of a design, by branch id. */
-export function fuseFacts(design: Design, border: Border): Map<string, FuseFacts> {
+const remembered = new WeakMap<Border, { design: Design; facts: ReadonlyMap<string, FuseFacts> }>()
+
+/** Facts of every fuse, breaker and way of a design, by branch id; worked out once for each border. */
+export function fuseFacts(design: Design, border: Border): ReadonlyMap<string, FuseFacts> {
+  const known = remembered.get(border)
+  if (known?.design === design) return known.facts
   const facts = new Map<string, FuseFacts>()
+  remembered.set(border, { design, facts })
   for (const [id, { part, branch }] of border.branches)
     if (branch.kind === 'fuse') facts.set(id, factsOf(design, part, branch))
   return facts

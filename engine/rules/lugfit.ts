@@ -12,7 +12,8 @@ export const lugFit: Rule = {
     [...border.conductors.values()].flatMap((c) => {
       const mm2 = c.size === null ? undefined : sizeByKey(c.size)?.sectionMm2
       if (mm2 === undefined) return []
-      return [c.from, c.to].flatMap((end) => {
+      const looped = c.from.part === c.to.part && c.from.terminal === c.to.terminal
+      return (looped ? [c.from] : [c.from, c.to]).flatMap((end) => {
         const part = partById(design, end.part)
         const terminal = part && terminalsIn(part)?.find((t) => t.key === end.terminal)
         const range = terminal?.stud === undefined ? undefined : lugRange(terminal.stud)
