@@ -1,6 +1,6 @@
-import { bounded } from './choicebounds'
+import { bounded, ROUNDING } from './choicebounds'
 import { type ChoiceGroup, grouped, isEven, weightsOf } from './choicegroups'
-import { nestedChoice } from './nestedchoice'
+import { type NestedAnswer, nestedChoices } from './nestedchoice'
 import { nest } from './nesting'
 import type { Options } from './staircase'
 
@@ -61,18 +61,15 @@ export function choose(problem: Choosing): Chosen {
   })
 
   const used = new Float64Array(problem.limits.length)
-  const solve = (ranges: readonly Range[]) => {
+  const nested = nestedChoices(nesting, scaled, new Set(apart.flatMap((g) => g.limits)))
+  const solve = (ranges: readonly Range[]): NestedAnswer | null => {
     used.fill(0)
     apart.forEach((group, i) => {
       group.limits.forEach((l, k) => {
         used[l]! += group.factors[k]! * group.options[ranges[i]!.high]!.use
       })
     })
-    return nestedChoice(
-      nesting,
-      (c) => scaled[c]!,
-      (l) => problem.limits[l]!.most * (1 + 1e-12) - used[l]!,
-    )
+    return nested((l) => problem.limits[l]!.most * (1 + ROUNDING) - used[l]!)
   }
   const found = search(apart, solve)
   apart.forEach((group, i) => {
@@ -80,9 +77,9 @@ export function choose(problem: Choosing): Chosen {
       pick[c] = group.options[found.high[i]!]!.picks[k]!
     })
   })
-  const nested = new Int32Array(problem.choices.length)
-  found.answer.pickInto(nested)
-  for (const c of nesting.choices.flat()) pick[c] = lowest[c]! + nested[c]!
+  const above = new Int32Array(problem.choices.length)
+  found.answer.pickInto(above)
+  for (const c of nesting.choices.flat()) pick[c] = lowest[c]! + above[c]!
   return { pick, cost: always + found.cost, atLeast: always + found.atLeast }
 }
 
@@ -92,18 +89,19 @@ interface Range {
   readonly high: number
 }
 
-type Answer = NonNullable<ReturnType<typeof nestedChoice>>
-
 interface Found {
   readonly cost: number
   readonly atLeast: number
   /** Option of each group. */
   readonly high: readonly number[]
-  readonly answer: Answer
+  readonly answer: NestedAnswer
 }
 
 /** Best first over ranges of options of the groups. The whole ranges have an answer, as no limit is impossible. */
-function search(groups: readonly ChoiceGroup[], solve: (ranges: readonly Range[]) => Answer | null): Found {
+function search(
+  groups: readonly ChoiceGroup[],
+  solve: (ranges: readonly Range[]) => NestedAnswer | null,
+): Found {
   let best: Found | null = null
   const open: { ranges: readonly Range[]; atLeast: number }[] = []
   const costAt = (ranges: readonly Range[], end: 'low' | 'high'): number =>

@@ -13,70 +13,105 @@ export interface NestedAnswer {
   pickInto(pick: Int32Array): void
 }
 
+/** One set with all that lies in it, for what is used up around it. The last staircase is that of the whole set. */
+interface SolvedSet {
+  readonly stairs: readonly Staircase[]
+  readonly off: number
+}
+
 /**
- * The cheapest options of nested choices: each set of limits passes on what its own choices and all around it use up. From the innermost
- * sets outwards the least cost is kept as a step function of what is used up outside. null: some limit cannot be kept.
- * `options`: by choice, use as it counts on every limit of its set. `left`: what each limit has left for them.
+ * The cheapest options of nested choices: each set of limits passes on what its own choices and all around it use up.
+ * From the innermost sets outwards the least cost is kept as a step function of what is used up outside. Prepared for many
+ * solves that differ in what the limits have left; sets of which no limit is `varying` are solved once. null: some
+ * limit cannot be kept. `options`: by choice, use as it counts on every limit of its set.
  */
-export function nestedChoice(
+export function nestedChoices(
   nesting: Nesting,
-  options: (choice: number) => Options,
-  left: (limit: number) => number,
-): NestedAnswer | null {
+  options: readonly Options[],
+  varying: ReadonlySet<number>,
+): (left: (limit: number) => number) => NestedAnswer | null {
   const { inside, choices, members } = nesting
   const outside = usedOutside(nesting, options)
-  const within: Staircase[][] = inside.map(() => [])
-  const stairs: Staircase[][] = inside.map(() => [])
-  let off = 0
-  let cost = 0
-  for (let s = inside.length - 1; s >= 0; s--) {
+  const varies = inside.map((_, s) => members[s]!.some((m) => varying.has(m)))
+  for (let s = inside.length - 1; s >= 0; s--) if (varies[s] && inside[s] !== -1) varies[inside[s]!] = true
+  const within: number[][] = inside.map(() => [])
+  inside.forEach((around, s) => {
+    if (around !== -1) within[around]!.push(s)
+  })
+  const kept: (SolvedSet | null | undefined)[] = inside.map(() => undefined)
+
+  return (left) => {
+    const solved: (SolvedSet | null)[] = []
+    for (let s = inside.length - 1; s >= 0; s--) {
+      const known = varies[s] ? undefined : kept[s]
+      solved[s] = known === undefined ? solveSet(s, solved, left) : known
+      if (!varies[s]) kept[s] = solved[s]!
+      if (solved[s] === null) return null
+    }
+    let [cost, off] = [0, 0]
+    for (let s = 0; s < inside.length; s++) {
+      off += solved[s]!.off
+      if (inside[s] !== -1) continue
+      const whole = solved[s]!.stairs.at(-1)!
+      const step = stepAt(whole, -ROUNDING)
+      if (step === -1) return null
+      cost += whole.cost[step]!
+    }
+    return { cost, off, pickInto: (pick) => pickInto(nesting, options, solved as SolvedSet[], pick) }
+  }
+
+  function solveSet(
+    s: number,
+    solved: readonly (SolvedSet | null)[],
+    left: (limit: number) => number,
+  ): SolvedSet | null {
     const most = members[s]!.reduce((least, m) => Math.min(least, left(m)), Number.POSITIVE_INFINITY)
     if (most < 0) return null
-    const parts = most === Number.POSITIVE_INFINITY ? within[s]! : [limitStep(most), ...within[s]!]
-    let now = together(parts)
+    const inner = within[s]!.map((w) => solved[w]!.stairs.at(-1)!)
+    let now = together(most === Number.POSITIVE_INFINITY ? inner : [limitStep(most), ...inner])
+    const stairs = [now]
+    let off = 0
     let { least: low, most: high } = outside[s]!
     for (const c of choices[s]!) {
-      low += options(c).use.at(-1)!
-      high += options(c).use[0]!
+      low += options[c]!.use.at(-1)!
+      high += options[c]!.use[0]!
     }
-    stairs[s]!.push(now)
     for (const c of choices[s]!) {
-      low -= options(c).use.at(-1)!
-      high -= options(c).use[0]!
-      const thin = thinned(withChoice(now, options(c), low * (1 - 1e-9) - ROUNDING, high), ENOUGH_STEPS)
+      low -= options[c]!.use.at(-1)!
+      high -= options[c]!.use[0]!
+      const thin = thinned(withChoice(now, options[c]!, low * (1 - 1e-9) - ROUNDING, high), ENOUGH_STEPS)
       off += thin.off
       now = thin.steps
-      stairs[s]!.push(now)
+      stairs.push(now)
     }
-    if (now.cost.length === 0) return null
-    if (inside[s] !== -1) within[inside[s]!]!.push(now)
-    else if (stepAt(now, -ROUNDING) === -1) return null
-    else cost += now.cost[stepAt(now, -ROUNDING)]!
+    return now.cost.length === 0 ? null : { stairs, off }
   }
-  return {
-    cost,
-    off,
-    pickInto(pick) {
-      const used = new Float64Array(inside.length)
-      inside.forEach((around, s) => {
-        let sum = around === -1 ? 0 : used[around]!
-        for (let i = choices[s]!.length - 1; i >= 0; i--) {
-          const c = choices[s]![i]!
-          const stair = stairs[s]![i + 1]!
-          pick[c] = stair.pick[stepAt(stair, sum * (1 - ROUNDING) - ROUNDING)]!
-          sum += options(c).use[pick[c]!]!
-        }
-        used[s] = sum
-      })
-    },
-  }
+}
+
+function pickInto(
+  { inside, choices }: Nesting,
+  options: readonly Options[],
+  solved: readonly SolvedSet[],
+  pick: Int32Array,
+): void {
+  const used = new Float64Array(inside.length)
+  inside.forEach((around, s) => {
+    let sum = around === -1 ? 0 : used[around]!
+    for (let i = choices[s]!.length - 1; i >= 0; i--) {
+      const c = choices[s]![i]!
+      const stair = solved[s]!.stairs[i + 1]!
+      pick[c] = stair.pick[stepAt(stair, sum * (1 - ROUNDING) - ROUNDING)]!
+      sum += options[c]!.use[pick[c]!]!
+    }
+    used[s] = sum
+  })
 }
 
 /** Least and most that the choices of the sets around each set use up. */
 function usedOutside(
   { inside, choices }: Nesting,
-  options: (choice: number) => Options,
-): { least: number; most: number }[] {
+  options: readonly Options[],
+): { readonly least: number; readonly most: number }[] {
   const outside: { least: number; most: number }[] = []
   inside.forEach((around, s) => {
     if (around === -1) {
@@ -85,8 +120,8 @@ function usedOutside(
     }
     let { least, most } = outside[around]!
     for (const c of choices[around]!) {
-      least += options(c).use.at(-1)!
-      most += options(c).use[0]!
+      least += options[c]!.use.at(-1)!
+      most += options[c]!.use[0]!
     }
     outside[s] = { least, most }
   })

@@ -57,46 +57,74 @@ export function together(parts: readonly Staircase[]): Staircase {
  * what then follows. Only steps between `least` and `most` used are kept. O(steps · options).
  */
 export function withChoice(after: Staircase, options: Options, least: number, most: number): Staircase {
-  const k = options.use.length
+  const { use, cost } = options
+  const k = use.length
+  const steps = new Steps(after.upTo.length + 2 * k)
   const at = new Int32Array(k).fill(after.upTo.length - 1)
-  const upTo: number[] = []
-  const cost: number[] = []
-  const pick: number[] = []
+  const end = new Float64Array(k)
+  const total = new Float64Array(k)
+  const next = (o: number): void => {
+    const i = at[o]!
+    end[o] = i < 0 ? Number.NEGATIVE_INFINITY : after.upTo[i]! - use[o]!
+    total[o] = i < 0 ? Number.POSITIVE_INFINITY : after.cost[i]! + cost[o]!
+  }
+  for (let o = 0; o < k; o++) next(o)
   let cheapest = Number.POSITIVE_INFINITY
   for (;;) {
-    let far = -1
-    let farthest = Number.NEGATIVE_INFINITY
-    for (let o = 0; o < k; o++) {
-      const i = at[o]!
-      if (i < 0) continue
-      const v = after.upTo[i]! - options.use[o]!
-      if (v > farthest || (v === farthest && after.cost[i]! + options.cost[o]! < costOf(far))) {
-        farthest = v
-        far = o
-      }
+    let far = 0
+    for (let o = 1; o < k; o++)
+      if (end[o]! > end[far]! || (end[o] === end[far] && total[o]! < total[far]!)) far = o
+    const upTo = end[far]!
+    if (upTo < least || upTo === Number.NEGATIVE_INFINITY) break
+    if (total[far]! < cheapest) {
+      cheapest = total[far]!
+      steps.add(upTo, cheapest, far, upTo >= most)
     }
-    if (far === -1 || farthest < least) break
-    const total = costOf(far)
     at[far]!--
-    if (total >= cheapest) continue
-    cheapest = total
-    if (upTo.at(-1) === farthest || (upTo.length > 0 && farthest >= most)) {
-      upTo.pop()
-      cost.pop()
-      pick.pop()
-    }
-    upTo.push(farthest)
-    cost.push(total)
-    pick.push(far)
+    next(far)
   }
-  return {
-    upTo: Float64Array.from(upTo.reverse()),
-    cost: Float64Array.from(cost.reverse()),
-    pick: Uint8Array.from(pick.reverse()),
+  return steps.rising()
+}
+
+/** Steps as they are found, from the one that holds farthest to the cheapest. */
+class Steps {
+  private upTo: Float64Array
+  private cost: Float64Array
+  private pick: Uint8Array
+  private count = 0
+
+  constructor(room: number) {
+    this.upTo = new Float64Array(room)
+    this.cost = new Float64Array(room)
+    this.pick = new Uint8Array(room)
   }
 
-  function costOf(o: number): number {
-    return o === -1 ? Number.POSITIVE_INFINITY : after.cost[at[o]!]! + options.cost[o]!
+  /** `instead`: the last one holds farther than is ever needed, and is replaced. */
+  add(upTo: number, cost: number, pick: number, instead: boolean): void {
+    if (this.count > 0 && (instead || this.upTo[this.count - 1] === upTo)) this.count--
+    if (this.count === this.upTo.length) this.grow()
+    this.upTo[this.count] = upTo
+    this.cost[this.count] = cost
+    this.pick[this.count] = pick
+    this.count++
+  }
+
+  rising(): Staircase {
+    return {
+      upTo: this.upTo.slice(0, this.count).reverse(),
+      cost: this.cost.slice(0, this.count).reverse(),
+      pick: this.pick.slice(0, this.count).reverse(),
+    }
+  }
+
+  private grow(): void {
+    const [upTo, cost, pick] = [this.upTo, this.cost, this.pick]
+    this.upTo = new Float64Array(2 * upTo.length)
+    this.upTo.set(upTo)
+    this.cost = new Float64Array(2 * cost.length)
+    this.cost.set(cost)
+    this.pick = new Uint8Array(2 * pick.length)
+    this.pick.set(pick)
   }
 }
 
