@@ -10,10 +10,10 @@ const GRID = 2.5
 const SIDES = ['left', 'right', 'up', 'down'] as const
 
 /**
- * Boxes strewn over a sheet without touching, and conductors between random terminals on their edges. `near`: most
- * conductors join parts that stand near each other, as in a drawing that somebody made on purpose.
+ * Boxes strewn over a sheet without touching, and conductors between random terminals on their edges. `near`: the
+ * share of conductors that join parts which stand near each other, as in a drawing made on purpose.
  */
-export function randomSheet(seed: number, parts: number, conductors: number, near: boolean): RandomSheet {
+export function randomSheet(seed: number, parts: number, conductors: number, near: number): RandomSheet {
   const random = new Random(seed)
   const side = Math.ceil(Math.sqrt(parts))
   const cellW = 45
@@ -48,7 +48,7 @@ export function randomSheet(seed: number, parts: number, conductors: number, nea
       const c = (a % side) + step()
       const r = Math.floor(a / side) + step()
       const isThere = c >= 0 && c < side && r >= 0 && r * side + c < parts
-      b = near && random.chance(0.85) ? (isThere ? r * side + c : a) : random.whole(0, parts - 1)
+      b = random.chance(near) ? (isThere ? r * side + c : a) : random.whole(0, parts - 1)
     }
     return { id: `w${i}`, from: port(boxes[a]!), to: port(boxes[b]!) }
   })

@@ -11,17 +11,18 @@ import { layoutQuality } from './layoutquality'
 import { medianMs } from './median'
 import { type RandomSheet, randomSheet } from './randomsheet'
 
+/** Parts, conductors, share of conductors that join near parts. */
 const SIZES = [
-  [40, 80],
-  [150, 300],
-  [1000, 2000],
+  [40, 80, 0.85],
+  [150, 300, 0.85],
+  [1000, 2000, 1],
 ] as const
 const RUNS = 9
 const STEPS = 30
 
 export function routeBench(): string[] {
-  return SIZES.flatMap(([parts, conductors]) => {
-    const sheet = randomSheet(1, parts, conductors, true)
+  return SIZES.flatMap(([parts, conductors, near]) => {
+    const sheet = randomSheet(1, parts, conductors, near)
     const result = routeAll(sheet.boxes, sheet.requests)
     const all = medianMs(parts > 500 ? 1 : RUNS, () => routeAll(sheet.boxes, sheet.requests))
     const step = dragMs(sheet, result)
