@@ -1,13 +1,14 @@
 import type { Answer, Metered, MeterShare, ShuntAnswer, WorstCase } from './answers'
 
+const CLOSE = 1e-6
+
 /**
- * How a conductor's current counts: of the loads in the states that bring about its worst cases, which pass the
- * load-side shunt of their system. Null where a worst case is not known.
+ * How a conductor's current counts, from its worst cases in both directions: of the loads in the states that bring
+ * them about, which pass the load-side shunt of their system. Null where a worst case is not known.
  */
-export function meteredOf(
-  worst: readonly Answer<WorstCase>[],
+export function meteredBy(
   shunts: Iterable<ShuntAnswer>,
-): Metered | null {
+): (worst: readonly Answer<WorstCase>[]) => Metered | null {
   const shares = new Map<string, MeterShare>()
   for (const shunt of shunts)
     if (shunt.role === 'load')
@@ -15,15 +16,22 @@ export function meteredOf(
         const key = `${s.part}/${s.device}`
         if (s.expected === 1 && !(Math.abs(shares.get(key)?.from ?? 0) > CLOSE)) shares.set(key, s)
       }
-  if (shares.size === 0) return 'no-load-shunt'
+  return (worst) => (shares.size === 0 ? 'no-load-shunt' : countOf(worst, shares))
+}
+
+function countOf(
+  worst: readonly Answer<WorstCase>[],
+  shares: ReadonlyMap<string, MeterShare>,
+): Metered | null {
   const loads: MeterShare[] = []
   for (const w of worst) {
     if (!('value' in w) || w.value.amps === 'unlimited') return null
-    loads.push(...w.value.witness.flatMap((line) => shares.get(`${line.part}/${line.device}`) ?? []))
+    for (const line of w.value.witness) {
+      const share = shares.get(`${line.part}/${line.device}`)
+      if (share) loads.push(share)
+    }
   }
   if (loads.length === 0) return 'source-side'
   if (loads.every((s) => s.from > 1 - CLOSE && s.to < 1 + CLOSE)) return 'measured'
   return loads.every((s) => Math.abs(s.from) < CLOSE && Math.abs(s.to) < CLOSE) ? 'bypasses' : 'shared'
 }
-
-const CLOSE = 1e-6

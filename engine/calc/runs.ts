@@ -6,7 +6,7 @@ import type { RunAnswer, ShuntAnswer } from './answers'
 import { guardedEnd } from './guarded'
 import { judged } from './judged'
 import { lastingOf } from './lasting'
-import { meteredOf } from './metered'
+import { meteredBy } from './metered'
 import { natures } from './nature'
 import { type Border, conductorOhms } from './network'
 import type { State } from './solved'
@@ -24,10 +24,16 @@ export interface RunCase {
 /** Answers about every conductor of a design. */
 export function runsOf(c: RunCase): Map<ConductorId, RunAnswer> {
   const natureOf = natures(c.states[0]!.any.p, c.poles)
-  return new Map(c.design.conductors.map((w) => [w.id, runOf(c, w, natureOf(w))]))
+  const metered = meteredBy(c.shunts.values())
+  return new Map(c.design.conductors.map((w) => [w.id, runOf(c, w, natureOf(w), metered)]))
 }
 
-function runOf(c: RunCase, w: Conductor, nature: RunAnswer['nature']): RunAnswer {
+function runOf(
+  c: RunCase,
+  w: Conductor,
+  nature: RunAnswer['nature'],
+  metered: ReturnType<typeof meteredBy>,
+): RunAnswer {
   const { states, ruleSet } = c
   const forward = worstOf(states, w.id, 'max')
   const backward = worstOf(states, w.id, 'min')
@@ -53,7 +59,7 @@ function runOf(c: RunCase, w: Conductor, nature: RunAnswer['nature']): RunAnswer
     sustained,
     ampacity: 'value' in ampacity ? ampacity : { ...ampacity, parts: [], conductors: [w.id] },
     ohms: ohms === null ? { notChecked: 'missing-run', parts: [], conductors: [w.id] } : { value: ohms },
-    metered: c.border.conductors.has(w.id) ? meteredOf([forward, backward], c.shunts.values()) : null,
+    metered: c.border.conductors.has(w.id) ? metered([forward, backward]) : null,
     nature,
   }
 }

@@ -4,6 +4,9 @@ import { bearsOn, leaningOn, type State, unknownParts, untriedAt, witnessLines }
 /** A difference below this is rounding. */
 const CLOSE = 1e-9
 
+/** No device moves it: the search for those that do is spared. */
+const NOTHING: Answer<WorstCase> = { value: { amps: 0, witness: [], unlimitedBy: [], shared: false } }
+
 /** Greatest current of a branch in one direction over all positions of the contacts, A ≥ 0. */
 export function worstOf(states: readonly State[], branch: string, side: 'min' | 'max'): Answer<WorstCase> {
   let best: { state: State; e: number; amps: number } | null = null
@@ -19,6 +22,7 @@ export function worstOf(states: readonly State[], branch: string, side: 'min' | 
   }
   if (best === null) return { notChecked: 'not-in-network', parts: [], conductors: [] }
   const { border, envelope } = best.state.any
+  if (best.amps === 0) return NOTHING
   const witness = envelope.witness(best.e, side)
   const endless = witnessLines(border, witness.ray)
   return {
@@ -26,7 +30,7 @@ export function worstOf(states: readonly State[], branch: string, side: 'min' | 
       amps: Number.isFinite(best.amps) ? best.amps : 'unlimited',
       witness: witnessLines(border, witness.devices),
       unlimitedBy: [...new Set(endless.map((line) => line.part))],
-      shared: envelope.block[best.e]! >= 0 && best.amps > 0,
+      shared: envelope.block[best.e]! >= 0,
     },
   }
 }
