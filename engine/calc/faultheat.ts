@@ -22,7 +22,10 @@ export function worstHeat(
   return [from, to].flatMap((end) => heats(end, bandOf)).sort((a, b) => b.a2s - a.a2s)[0]
 }
 
-/** Heat of the least and of the greatest short circuit at an end, for every guard that clears within the law. */
+/**
+ * Heat of short circuits at an end, for every guard that clears within the law: of the least, of the greatest, and of
+ * those between just below each gate of the band, where I²t is greatest.
+ */
 function heats(end: EndFault, bandOf: (g: Clearing) => FuseBand | null): Heat[] {
   if (!('value' in end.least) || end.least.value === 0) return []
   const least = end.least.value
@@ -31,7 +34,10 @@ function heats(end: EndFault, bandOf: (g: Clearing) => FuseBand | null): Heat[] 
   return end.clearing.flatMap((guard) => {
     const band = bandOf(guard)
     if (!band) return []
-    return [1, Math.max(1, greatest / least)].flatMap((times) => {
+    const most = Math.max(1, greatest / least)
+    const belowGates = band.gates.map((g) => (g.amps * (1 - 1e-9)) / guard.amps)
+    const between = belowGates.filter((times) => times > 1 && times < most)
+    return [1, ...between, most].flatMap((times) => {
       const seconds = clearsBy(band, guard.amps * times)
       if (seconds === null || seconds > LONGEST_S) return []
       const amps = guard.runAmps * times

@@ -65,6 +65,9 @@ describe('factors', () => {
 test('V1: cold voltage of a string', () => {
   expect(told(array({}, { pvMaxV: 23.9 }), 'V1')).toEqual(['V1 danger T5'])
   expect(told(array({}, { pvMaxV: 24 }), 'V1')).toEqual([])
+  // Without a coefficient, table 690.7(A) at −5 °C, from memory: × 1.12, 24.64 V.
+  expect(told(array({ vocPerKelvin: null }, { pvMaxV: 24.6 }), 'V1')).toEqual(['V1 danger T5'])
+  expect(told(array({ vocPerKelvin: null }, { pvMaxV: 24.7 }), 'V1')).toEqual([])
 })
 
 describe('V2, hot voltage', () => {
