@@ -1,35 +1,59 @@
-import { memo } from 'react'
+import { memo, useMemo } from 'react'
 import { type ConductorId, conductorById, type PartId, partById, type SceneLabel } from '../../engine'
+import { laidOf, laidPartOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
 import { Marks } from '../symbols/Marks'
 import { linePath } from '../symbols/shape'
+import { wordsAt } from './density'
+import { edgeToLine, edgeToPart, leaderAlong } from './hugging'
+import { useLettering } from './lettering'
 
 /** The labels of the newest layout. A part's label goes with it; a conductor's hides while its ends move. */
 export const Labels = memo(function Labels() {
   const labels = useLatest((s) => s.scene?.labels)
+  const zoom = useLettering()
   return labels?.map((label, i) =>
     'part' in label.of ? (
       // biome-ignore lint/suspicious/noArrayIndexKey: labels are replaced whole with each layout
-      <PartLabel key={i} label={label} part={label.of.part} />
+      <PartLabel key={i} label={label} part={label.of.part} zoom={zoom} />
     ) : (
       // biome-ignore lint/suspicious/noArrayIndexKey: labels are replaced whole with each layout
-      <RunLabel key={i} label={label} run={label.of.conductor} />
+      <RunLabel key={i} label={label} run={label.of.conductor} zoom={zoom} />
     ),
   )
 })
 
-const PartLabel = memo(function PartLabel({ label, part }: { label: SceneLabel; part: PartId }) {
+const PartLabel = memo(function PartLabel({
+  label,
+  part,
+  zoom,
+}: {
+  label: SceneLabel
+  part: PartId
+  zoom: number
+}) {
   const now = useOpen((s) => partById(s.design, part))
   const moved = useView((s) => s.moving.get(part))
   const before = useLatest((s) => s.laidOut && partById(s.laidOut, part))
-  if (!now || !before) return null
+  const laid = useLatest((s) => laidPartOf(s.scene, part))
+  if (!now || !before || !laid) return null
   const [x, y] = moved ?? [now.x, now.y]
-  return <Drawn label={label} dx={x - before.x} dy={y - before.y} />
+  return (
+    <Drawn label={label} dx={x - before.x} dy={y - before.y} zoom={zoom} hugs={edgeToPart(label, laid)} />
+  )
 })
 
-const RunLabel = memo(function RunLabel({ label, run }: { label: SceneLabel; run: ConductorId }) {
+const RunLabel = memo(function RunLabel({
+  label,
+  run,
+  zoom,
+}: {
+  label: SceneLabel
+  run: ConductorId
+  zoom: number
+}) {
   const stands = useOpen((s) => {
     const { laidOut } = useLatest.getState()
     const c = conductorById(s.design, run)
@@ -45,15 +69,30 @@ const RunLabel = memo(function RunLabel({ label, run }: { label: SceneLabel; run
     const c = conductorById(useOpen.getState().design, run)
     return c !== undefined && (s.moving.has(c.from.part) || s.moving.has(c.to.part))
   })
-  return stands && !moving ? <Drawn label={label} dx={0} dy={0} /> : null
+  const laid = useLatest((s) => laidOf(s.scene, run))
+  if (!stands || moving || !laid) return null
+  return <Drawn label={label} dx={0} dy={0} zoom={zoom} hugs={edgeToLine(label, laid)} />
 })
 
-function Drawn({ label, dx, dy }: { label: SceneLabel; dx: number; dy: number }) {
+interface DrawnProps {
+  readonly label: SceneLabel
+  readonly dx: number
+  readonly dy: number
+  readonly zoom: number
+  readonly hugs: 'top' | 'bottom'
+}
+
+function Drawn({ label, dx, dy, zoom, hugs }: DrawnProps) {
+  const words = useMemo(
+    () => wordsAt({ ...label, hugs, leaderAt: leaderAlong(label) }, zoom),
+    [label, zoom, hugs],
+  )
+  if (words.length === 0) return null
   return (
     <g className="label" transform={`translate(${dx} ${dy})`}>
       {label.leader && <path className="leader" d={linePath(label.leader)} />}
       <g transform={`translate(${label.x} ${label.y})${label.turn ? ' rotate(-90)' : ''}`}>
-        <Marks marks={label.marks} />
+        <Marks marks={words} />
       </g>
     </g>
   )

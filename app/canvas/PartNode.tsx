@@ -5,6 +5,8 @@ import { isLabelled } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { Marks } from '../symbols/Marks'
+import { isLegible } from './density'
+import { useLettering } from './lettering'
 import { PX } from './scale'
 import { useTrouble } from './trouble'
 
@@ -23,6 +25,8 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
   const { conductors } = useOpen.getState().design
   const { w, h } = boxOf(part, conductors)
   const trouble = useTrouble(part.id)
+  const zoom = useLettering()
+  const marks = symbolOf(part, conductors).marks.filter((m) => m.is !== 'text' || isLegible(m.height, zoom))
   return (
     <div
       className={`part${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}
@@ -31,7 +35,7 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
       style={{ width: w * PX, height: h * PX }}
     >
       <svg viewBox={`0 0 ${w} ${h}`} width={w * PX} height={h * PX} aria-hidden>
-        <Marks marks={symbolOf(part, conductors).marks} />
+        <Marks marks={marks} />
       </svg>
       {!labelled && <span className="name">{[part.designation, part.name].filter(Boolean).join(' ')}</span>}
       {terminalsOf(part, conductors).map((t) => (

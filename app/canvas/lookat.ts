@@ -27,22 +27,56 @@ export function useLookAt(): void {
     }
     const box = boxFor(useOpen.getState().design, wish)
     if (!box) return
-    const bounds = {
-      x: box.x1 * PX,
-      y: box.y1 * PX,
-      width: (box.x2 - box.x1) * PX,
-      height: (box.y2 - box.y1) * PX,
-    }
+    const bounds = rectOf(box)
     const calm = window.matchMedia('(prefers-reduced-motion: reduce)').matches
     const duration = calm ? 0 : 220
-    if (wish.at === 'all' || wish.zoom) {
-      void flow.fitBounds(bounds, { padding: wish.at === 'all' ? 0.06 : 0.3, duration })
+    if (wish.at === 'all') {
+      void flow.fitBounds(bounds, { padding: 0.03, duration })
+      return whenLaidOut(() => {
+        const whole = boxFor(useOpen.getState().design, wish)
+        if (whole) void flow.fitBounds(rectOf(whole), { padding: 0.03, duration })
+      })
+    }
+    if (wish.zoom) {
+      void flow.fitBounds(bounds, { padding: 0.3, duration })
       return
     }
     if (inSight(flow, bounds)) return
     const zoom = Math.max(flow.getZoom(), 0.6)
     void flow.setCenter(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2, { zoom, duration })
   }, [wish, flow])
+}
+
+const rectOf = ({ x1, y1, x2, y2 }: Box): Rect => ({
+  x: x1 * PX,
+  y: y1 * PX,
+  width: (x2 - x1) * PX,
+  height: (y2 - y1) * PX,
+})
+
+/**
+ * Routes and words come after the parts: once the layout of what is on the table is there, looks again, unless a
+ * hand has been on the sheet meanwhile. Gives what calls it off.
+ */
+function whenLaidOut(look: () => void): () => void {
+  const isThere = () => {
+    const { laidOut, scene, checked } = useLatest.getState()
+    const { design } = useOpen.getState()
+    return laidOut === design && checked === design && scene?.view === useView.getState().view
+  }
+  if (isThere()) return () => {}
+  const over = new AbortController()
+  const hands = { capture: true, passive: true, signal: over.signal }
+  const unwatch = useLatest.subscribe(() => {
+    if (!isThere()) return
+    over.abort()
+    look()
+  })
+  over.signal.addEventListener('abort', unwatch)
+  const sheet = document.querySelector('[data-canvas]')
+  for (const hand of ['pointerdown', 'wheel', 'touchstart'])
+    sheet?.addEventListener(hand, () => over.abort(), hands)
+  return () => over.abort()
 }
 
 /** Is all of it on the sheet as it lies, at a size that can be read? */
@@ -74,7 +108,11 @@ function boxFor(design: Design, wish: Exclude<LookAt, { at: 'zoom' }>): Box | nu
   const scene = laidOut?.id === design.id ? newest : null
   if (wish.at === 'all') {
     for (const p of design.parts) takePart(p.id)
-    for (const c of scene?.conductors ?? []) for (const [x, y] of c.points) take(x, y)
+    if (scene) {
+      const { x, y, w, h } = scene.box
+      take(x, y)
+      take(x + w, y + h)
+    }
   } else {
     for (const id of wish.parts) takePart(id)
     for (const id of wish.conductors) {

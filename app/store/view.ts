@@ -1,5 +1,6 @@
 import { create } from 'zustand'
 import type { ConductorId, PartId, Problem, SceneView, XY } from '../../engine'
+import { readPreference, writePreference } from '../files/preference'
 
 /** What lies over the drawing at the moment; one at a time. */
 export type Overlay =
@@ -50,8 +51,14 @@ interface ViewState {
 const NONE: ReadonlySet<string> = new Set()
 const STILL: ReadonlyMap<PartId, XY> = new Map()
 
+/** The view that was chosen in this browser; at the first start the single-line one. */
+function keptView(): SceneView {
+  const kept = readPreference('view')
+  return kept === 'both-poles' || kept === 'data' ? kept : 'single-line'
+}
+
 export const useView = create<ViewState>(() => ({
-  view: 'both-poles',
+  view: keptView(),
   parts: NONE,
   conductors: NONE,
   finding: null,
@@ -65,7 +72,10 @@ export const useView = create<ViewState>(() => ({
 
 const set = useView.setState
 
-export const setView = (view: SceneView) => set({ view })
+export function setView(view: SceneView): void {
+  writePreference('view', view)
+  set({ view })
+}
 export const setOverlay = (overlay: Overlay | null) => set({ overlay })
 export const setMoving = (moving: ReadonlyMap<PartId, XY>) => set({ moving: moving.size ? moving : STILL })
 export const toggleShelf = () => set((s) => ({ shelf: !s.shelf }))

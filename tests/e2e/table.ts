@@ -4,9 +4,13 @@ import { expect, type Locator, type Page } from 'playwright/test'
 export class Table {
   constructor(readonly page: Page) {}
 
-  /** Opens the page with the cautions read, so that nothing lies over the sheet. */
-  async open(): Promise<void> {
-    await this.page.addInitScript(() => localStorage.setItem('loomwright-cautions', 'read'))
+  /** Opens the page with the cautions read, so that nothing lies over the sheet, and every conductor drawn. */
+  async open(view: 'both-poles' | 'first-start' = 'both-poles'): Promise<void> {
+    await this.page.addInitScript((v) => {
+      localStorage.setItem('loomwright-cautions', 'read')
+      if (v !== 'first-start' && !localStorage.getItem('loomwright-view'))
+        localStorage.setItem('loomwright-view', v)
+    }, view)
     await this.page.goto('/')
     await expect(this.page.locator('.app')).toBeVisible()
     await expect(this.checks).not.toHaveText('Checking…')
