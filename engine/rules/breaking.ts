@@ -18,16 +18,17 @@ export const breaking: Rule = {
     const able = new Set<number>()
     const worst = new Map<PartId, { id: string; amps: number; capacityA: number; ways: string[] }>()
     for (const [id, { part, greatest }] of c.answers.faults.devices) {
-      const capacityA = capacities.get(id)?.breakingA ?? null
+      const of = capacities.get(id)
+      const capacityA = of?.breakingA ?? null
       const e = c.p.branchIndex.get(id)
       const amps = ampsOf(greatest)
-      if (capacityA === null || amps === null || e === undefined) continue
+      if (!of || of.ratingA === null || capacityA === null || amps === null || e === undefined) continue
       if (amps <= capacityA * (1 + 1e-9)) {
         able.add(e)
         continue
       }
       const before = worst.get(part)
-      const ways = [...(before?.ways ?? []), capacities.get(id)!.name].filter((name) => name !== '')
+      const ways = [...(before?.ways ?? []), of.name].filter((name) => name !== '')
       worst.set(part, before && before.amps >= amps ? { ...before, ways } : { id, amps, capacityA, ways })
     }
     return [...worst].map(([part, w]) => findingOf(c, part, w, able))

@@ -11,17 +11,22 @@ export const pvWords: Readonly<Record<string, Wording>> = {
   V3: (f, d) => {
     const part = partName(d, textFact(f, 'part'))
     const fitted = Number(f.facts.fitted ?? 0)
+    const none = Number(f.facts.bears) <= Number(f.facts.above)
     const range = `above ${numberFact(f, 'above', 'A')} and below ${numberFact(f, 'below', 'A')}, and no more than ${numberFact(f, 'bears', 'A')}`
     return fitted === 0
       ? {
           title: 'String fuses needed',
           text: `The other strings can push ${amount(f, 'actual')} into a faulty string of ${part}; its modules bear ${amount(f, 'limit')}.`,
-          todo: `Fit a fuse in each string, rated ${range}, for the cold string voltage.`,
+          todo: none
+            ? `Put fewer strings side by side, or each on a controller of its own: no fuse both bears the current of a string, from ${numberFact(f, 'above', 'A')} on, and spares the modules.`
+            : `Fit a fuse in each string, rated ${range}, for the cold string voltage.`,
         }
       : {
           title: 'String fuse out of range',
           text: `The string fuses of ${part} are rated ${amount(f, 'actual')}; the range is ${range}.`,
-          todo: 'Take a rating within the range.',
+          todo: none
+            ? 'Put fewer strings side by side, or each on a controller of its own: no rating is within the range.'
+            : 'Take a rating within the range.',
         }
   },
   V4: (f, d) => ({
