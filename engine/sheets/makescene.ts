@@ -11,9 +11,9 @@ import type { Scene, SceneView } from './scene'
  * Cost: that of the router.
  */
 export function sceneOf(design: Design, answers: Answers | null, view: SceneView, previous?: Scene): Scene {
-  const before = previous?.view === view ? previous.conductors : []
-  const layout = layoutOf(design, answers, contentOf(design, answers, view), [], before)
-  const labels = [...layout.partLabels, ...placeRunLabels(design, answers, layout).labels]
+  const before = previous?.view === view ? previous : undefined
+  const layout = layoutOf(design, answers, contentOf(design, answers, view), [], before?.conductors)
+  const labels = [...layout.partLabels, ...placeRunLabels(design, answers, layout, undefined, before).labels]
   const { parts, conductors, joins } = layout
   return { view, parts, conductors, joins, labels, box: extentOfLayout(layout, labels) }
 }

@@ -1,14 +1,15 @@
 import type { Answers } from '../calc/answers'
 import type { Design } from '../model/design'
 import type { Millimetres } from '../units'
-import { type Block, blockOf, type Piece } from './block'
+import { type Block, blockOf } from './block'
+import { keptLabels, type Worded } from './keepruns'
 import { placeLabels } from './labels/place'
 import type { LabelObstacles, PlacedLabel, Stretch } from './labels/request'
 import type { Layout } from './layout'
 import type { Area } from './paper'
 import { onOneLine, runLines } from './runlabels'
 import { longest, obstaclesIn, stretchesOf, withBoxes } from './runobstacles'
-import type { SceneConductor, SceneLabel } from './scene'
+import type { Scene, SceneConductor, SceneLabel } from './scene'
 import type { Shown } from './shown'
 
 export interface RunLabels {
@@ -27,37 +28,39 @@ const LONG_LEADER = 75
 /**
  * Words on every conductor of a layout: along its longest level stretch where there is room, or near it with a short
  * leader; else its number alone, with the words at a part that it leads to; else farther off with a long leader; else
- * its number alone. On a sheet they keep to the area `within`.
+ * its number alone. On a sheet they keep to the area `within`; words of `previous` stay where they can.
  */
 export function placeRunLabels(
   design: Design,
   answers: Answers | null,
   layout: Layout,
   within?: Area,
+  previous?: Pick<Scene, 'conductors' | 'labels'>,
 ): RunLabels {
-  const around = obstaclesIn(layout, within, CLEAR)
-  const runs = layout.shown.map((shown, i): Run => {
+  const all = layout.shown.map((shown, i): Run => {
     const drawn = layout.conductors[i]!
     const lines = runLines(design, shown, answers)
-    return { shown, drawn, lines, block: blockFor(lines, drawn) }
+    return { shown, drawn, lines, block: blockFor(lines, drawn), numbers: numbersOf(shown) }
   })
+  const exact = obstaclesIn(layout, within, 0)
+  const stay = previous ? keptLabels(all, exact, previous) : []
+  const staying = new Set(stay.map((l) => ('conductor' in l.of ? l.of.conductor : '')))
+  const runs = all.filter((r) => !staying.has(r.drawn.id))
+  const around = withBoxes(obstaclesIn(layout, within, CLEAR), stay)
   const near = placed(runs, around, SHORT_LEADER)
   const numbers = placed(near.rest.map(numbered), withBoxes(around, near.labels), SHORT_LEADER)
-  const close = obstaclesIn(layout, within, 0)
+  const close = withBoxes(exact, stay)
   const atPart = atParts(near.rest, layout, withBoxes(close, [...near.labels, ...numbers.labels]))
   const loose = new Set(atPart.rest.map((r) => r.drawn.id))
   const kept = numbers.labels.filter((l) => 'conductor' in l.of && !loose.has(l.of.conductor))
-  const settled = [...near.labels, ...kept, ...atPart.labels]
+  const settled = [...stay, ...near.labels, ...kept, ...atPart.labels]
   const far = placed(atPart.rest, withBoxes(around, settled), LONG_LEADER)
   const last = placed(far.rest.map(numbered), withBoxes(around, [...settled, ...far.labels]), LONG_LEADER)
   return { labels: [...settled, ...far.labels, ...last.labels], short: far.rest.map((r) => r.shown) }
 }
 
-interface Run {
+interface Run extends Worded {
   readonly shown: Shown
-  readonly drawn: SceneConductor
-  readonly lines: readonly (readonly Piece[])[]
-  readonly block: Block
 }
 
 interface Placement {
@@ -117,10 +120,11 @@ function edgesOf({ x, y, h }: SceneLabel, w: number): Stretch[] {
   return [y + h - 0.3, y].map((edge) => ({ x1: middle, y1: edge, x2: middle, y2: edge }))
 }
 
-function numbered(run: Run): Run {
-  const { shown } = run
-  const numbers = [shown.conductor, shown.withReturn].flatMap((c) => (c ? [c.number] : []))
-  return { ...run, block: blockOf([[{ text: numbers.join('/'), weight: 'bold' }]]) }
+const numbered = (run: Run): Run => ({ ...run, block: run.numbers })
+
+function numbersOf({ conductor, withReturn }: Shown): Block {
+  const numbers = withReturn ? [conductor.number, withReturn.number] : [conductor.number]
+  return blockOf([[{ text: numbers.join('/'), weight: 'bold' }]])
 }
 
 /** On one line where a level stretch is long enough for it, otherwise on short lines one below the other. */

@@ -63,7 +63,7 @@ export const withBoxes = (around: LabelObstacles, labels: readonly SceneLabel[])
 /** Length of the pieces that a slanting leader is looked at in, mm. */
 const PIECE = 1
 
-function leaderPieces({ leader }: SceneLabel): Rect[] {
+export function leaderPieces({ leader }: SceneLabel): Rect[] {
   if (!leader) return []
   const [[x1, y1], [x2, y2]] = leader
   const count = Math.ceil(Math.hypot(x2 - x1, y2 - y1) / PIECE)

@@ -153,6 +153,17 @@ describe.each(DEMOS)('demo %s', (name) => {
     expect(struck.map((l) => textOf(scene, l.of as Record<string, string>))).toEqual([])
   })
 
+  test('an edit elsewhere moves few words', () => {
+    const first = sceneOf(d, answers, 'single-line')
+    const moved = d.parts.at(-1)!
+    const edited = { ...d, parts: d.parts.map((p) => (p === moved ? { ...p, x: p.x + 5, y: p.y + 5 } : p)) }
+    const again = sceneOf(edited, answers, 'single-line', first)
+    const before = new Set(first.labels.map((l) => JSON.stringify(l)))
+    const stayed = again.labels.filter((l) => before.has(JSON.stringify(l)))
+    expect(stayed.length).toBeGreaterThan(0.75 * first.labels.length)
+    expect(qualityOf(edited, again).labelCollisions).toBe(0)
+  })
+
   test('a scene made again from itself stays as it is', () => {
     const first = sceneOf(d, answers, 'single-line')
     const again = sceneOf(d, answers, 'single-line', first)
