@@ -92,6 +92,7 @@ export { KINDS, kindOf } from './kinds/all'
 export { boxOf, symbolOf, terminalsOf } from './kinds/place'
 export { readDesign } from './kinds/readdesign'
 export type {
+  Accepted,
   Conductor,
   ConductorId,
   Design,
@@ -128,6 +129,7 @@ export type { ReadResult } from './model/read'
 export { ruleSetOf } from './model/rules'
 export { complete, initialRow, initialValues } from './model/values'
 export { writeDesign } from './model/write'
+export { type AcceptedFinding, sortAccepted } from './rules/accepted'
 export { type Analysed, analyse } from './rules/analyse'
 export type { Figure, Finding, Level } from './rules/finding'
 export { arrangeEdit } from './sheets/arrangedesign'
@@ -174,7 +176,7 @@ export { type CircuitClass, RULE_SETS, type RuleSet, ruleSetByKey } from './tabl
 export { SIZES, type Size, type SizeSeries, sizeByKey, sizesOf } from './tables/sizes'
 export { withstandK, withstandSeconds, withstandSection } from './tables/withstand'
 export type { MaybeUnlimited } from './units'
-export { LEVEL_WORDS, sentence } from './words/findings'
+export { acceptedWords, LEVEL_WORDS, sentence } from './words/findings'
 export { conductorName, figure, listed, partName } from './words/names'
 export { noOperatingWords, operatingNoteWords } from './words/operate'
 export type { Sentence } from './words/sentence'

@@ -1,21 +1,23 @@
-import { useEffect, useState } from 'react'
-import { type Finding, LEVEL_WORDS, type Level } from '../../engine'
+import { useEffect, useMemo, useState } from 'react'
+import { type Finding, LEVEL_WORDS, type Level, sortAccepted } from '../../engine'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { countByLevel, LEVELS } from '../store/tally'
 import { useView } from '../store/view'
+import { AcceptedFindings } from './AcceptedFindings'
 import { FindingRow } from './FindingRow'
 import { LevelMark } from './LevelMark'
 
-/** All findings, the gravest first, with a switch for each level. */
+/** All findings, the gravest first, with a switch for each level; those that were accepted stand apart at the end. */
 export function Findings() {
   const findings = useLatest((s) => s.findings)
   const checked = useLatest((s) => s.checked)
   const failure = useLatest((s) => s.failure)
-  const empty = useOpen((s) => s.design.parts.length === 0)
+  const design = useOpen((s) => s.design)
   const shown = useView((s) => s.finding)
   const [only, setOnly] = useState<Level | null>(null)
-  const tally = countByLevel(findings)
+  const { open, accepted } = useMemo(() => sortAccepted(design, findings), [design, findings])
+  const tally = countByLevel(open)
   useEffect(() => {
     if (shown) document.querySelector('.finding.shown')?.scrollIntoView({ block: 'nearest' })
   }, [shown])
@@ -32,7 +34,7 @@ export function Findings() {
               aria-pressed={only === level}
               aria-label={`${LEVEL_WORDS[level]}: ${tally[level]}`}
               title={LEVEL_WORDS[level]}
-              disabled={tally[level] === 0}
+              disabled={tally[level] === 0 && only !== level}
               onClick={() => setOnly(only === level ? null : level)}
             >
               <LevelMark level={level} /> {tally[level]}
@@ -46,19 +48,22 @@ export function Findings() {
         </p>
       )}
       <ol>
-        {ordered(findings, only).map((f) => (
+        {ordered(open, only).map((f) => (
           <FindingRow key={f.key} finding={f} shown={shown === f.key} />
         ))}
       </ol>
-      {!findings.length && !failure && (
+      {!open.length && !failure && (
         <p className="quiet">
-          {empty
+          {design.parts.length === 0
             ? 'Nothing is drawn yet. Each check is made while you draw; what it finds is listed here.'
-            : checked
-              ? 'The checks that were made found nothing. Local codes and a licensed person still have the last word.'
-              : 'Checking…'}
+            : !checked
+              ? 'Checking…'
+              : accepted.length
+                ? 'Nothing else stands open. Local codes and a licensed person still have the last word.'
+                : 'The checks that were made found nothing. Local codes and a licensed person still have the last word.'}
         </p>
       )}
+      {accepted.length > 0 && <AcceptedFindings accepted={accepted} shown={shown} />}
     </section>
   )
 }

@@ -1,4 +1,6 @@
 import { Maximize, Minus, Plus, TriangleAlert } from 'lucide-react'
+import { useMemo } from 'react'
+import { sortAccepted } from '../../engine'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useSaved } from '../store/saved'
@@ -11,10 +13,11 @@ export function StatusLine() {
   const checked = useLatest((s) => s.checked)
   const failure = useLatest((s) => s.failure)
   const design = useOpen((s) => s.design)
+  const { open, accepted } = useMemo(() => sortAccepted(design, findings), [design, findings])
   return (
     <footer className="status">
       <p role="status" aria-label="Checks" className="tally">
-        {failure ? 'Checks broke off' : checked ? tallyWords(findings) : 'Checking…'}
+        {failure ? 'Checks broke off' : checked ? tallyWords(open, accepted.length) : 'Checking…'}
         {checked && checked !== design && ' …'}
       </p>
       <button type="button" className="link" onClick={() => setOverlay({ is: 'cautions' })}>

@@ -54,6 +54,10 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
       return edit.to.map((m) => `${part(m.part)} is moved`)
     case 'rules':
       return ['The rules of this design change']
+    case 'accept':
+      return [`A finding is accepted: ${edit.accepted.reason}`]
+    case 'unaccept':
+      return ['A finding stands open again']
     case 'settings':
       return Object.entries(edit.set).map(([key, value]) => `Design: ${key} → ${value}`)
   }

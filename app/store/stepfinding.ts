@@ -1,14 +1,16 @@
+import { sortAccepted } from '../../engine'
 import { useLatest } from './latest'
+import { useOpen } from './open'
 import { say } from './say'
 import { LEVELS } from './tally'
 import { showFinding, useView } from './view'
 
-/** Goes to the next or previous finding, in the order of the list. */
+/** Goes to the next or previous finding that stands open, in the order of the list. */
 export function stepFinding(by: 1 | -1): void {
-  const { findings } = useLatest.getState()
-  const list = LEVELS.flatMap((level) => findings.filter((f) => f.level === level))
+  const { open } = sortAccepted(useOpen.getState().design, useLatest.getState().findings)
+  const list = LEVELS.flatMap((level) => open.filter((f) => f.level === level))
   if (!list.length) {
-    say('There are no findings.')
+    say('No finding stands open.')
     return
   }
   const here = list.findIndex((f) => f.key === useView.getState().finding)

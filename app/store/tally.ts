@@ -9,9 +9,10 @@ export function countByLevel(findings: readonly Finding[]): Readonly<Record<Leve
   return tally
 }
 
-/** "2 dangers, 1 warning, 0 notes, 3 not checked" */
-export function tallyWords(findings: readonly Finding[]): string {
-  const n = countByLevel(findings)
+/** "2 dangers, 1 warning, 0 notes, 3 not checked", and what has been accepted apart from them. */
+export function tallyWords(open: readonly Finding[], accepted = 0): string {
+  const n = countByLevel(open)
   const many = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`
-  return `${many(n.danger, 'danger')}, ${many(n.warning, 'warning')}, ${many(n.note, 'note')}, ${n['not-checked']} not checked`
+  const words = `${many(n.danger, 'danger')}, ${many(n.warning, 'warning')}, ${many(n.note, 'note')}, ${n['not-checked']} not checked`
+  return accepted === 0 ? words : `${words}, ${accepted} accepted`
 }

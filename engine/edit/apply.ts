@@ -1,4 +1,5 @@
 import type { Design } from '../model/design'
+import { applyAccept, applyUnaccept } from './accept'
 import { applyAdd } from './add'
 import { applyConductor } from './conductor'
 import type { Edit, EditResult } from './edit'
@@ -43,6 +44,10 @@ export function apply(design: Design, edit: Edit): EditResult {
       return applySettings(design, edit)
     case 'rules':
       return applyRules(design, edit)
+    case 'accept':
+      return applyAccept(design, edit)
+    case 'unaccept':
+      return applyUnaccept(design, edit)
     case 'all':
       return applyAll(design, edit.edits)
   }

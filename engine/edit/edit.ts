@@ -1,4 +1,13 @@
-import type { Conductor, ConductorId, Design, Part, PartId, Settings, TerminalRef } from '../model/design'
+import type {
+  Accepted,
+  Conductor,
+  ConductorId,
+  Design,
+  Part,
+  PartId,
+  Settings,
+  TerminalRef,
+} from '../model/design'
 import type { Value } from '../model/fields'
 import type { OwnRules } from '../tables/ownrules'
 
@@ -28,6 +37,8 @@ export type Edit =
   | { readonly do: 'conductor'; readonly conductors: readonly ConductorId[]; readonly set: ConductorChange }
   | { readonly do: 'settings'; readonly set: Partial<Settings> }
   | { readonly do: 'rules'; readonly own: OwnRules | null }
+  | { readonly do: 'accept'; readonly accepted: Accepted }
+  | { readonly do: 'unaccept'; readonly key: string }
   | { readonly do: 'all'; readonly edits: readonly Edit[] }
 
 /** One member of the union: `EditOf<'move'>`. */

@@ -1,5 +1,6 @@
 import type { ConductorId, Design, PartId } from '../model/design'
 import { conductorById, partById } from '../model/lookup'
+import { acceptedWithout } from './accept'
 import { done, set, withConductors } from './change'
 import type { EditOf, EditResult } from './edit'
 import { refuse } from './refuse'
@@ -24,7 +25,7 @@ export function applyRemove(design: Design, edit: EditOf<'remove'>): EditResult 
   }
   if (left.parts === design.parts && left.conductors === design.conductors) return done(design)
   return done(
-    withConductors(left, (c) =>
+    withConductors(acceptedWithout(left, new Set([...parts, ...gone])), (c) =>
       c.returnOf !== null && gone.has(c.returnOf) ? set(c, { returnOf: null }) : c,
     ),
   )

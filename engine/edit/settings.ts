@@ -24,7 +24,7 @@ function settingsFault({ systemV, ambientC, coldestC, date, ruleSet }: Partial<S
   return null
 }
 
-function isDate(text: string): boolean {
+export function isDate(text: string): boolean {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false
   const time = Date.parse(`${text}T00:00:00Z`)
   return Number.isFinite(time) && new Date(time).toISOString().startsWith(text)

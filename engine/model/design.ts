@@ -1,6 +1,7 @@
 import type { OwnRules } from '../tables/ownrules'
 import type { Metres, Millimetres } from '../units'
 import type { Values } from './fields'
+import type { Level } from './level'
 
 /** Number of the file format that this engine writes. Older numbers are upgraded step by step when read. */
 export const FORMAT = 1
@@ -84,6 +85,18 @@ export interface Settings {
   readonly notes: string
 }
 
+/** A finding that somebody has looked at and lets stand, with the reason in writing. */
+export interface Accepted {
+  /** Key of the finding. */
+  readonly key: string
+  /** Its level at that time: graver than this, it is not accepted any more. */
+  readonly level: Level
+  readonly reason: string
+  readonly by?: string
+  /** ISO 8601 date. */
+  readonly date?: string
+}
+
 export interface Design {
   /** Permanent id of the design, for the browser's database. */
   readonly id: string
@@ -92,4 +105,6 @@ export interface Design {
   readonly ownRules?: OwnRules
   readonly parts: readonly Part[]
   readonly conductors: readonly Conductor[]
+  /** One for each key at most. */
+  readonly accepted?: readonly Accepted[]
 }

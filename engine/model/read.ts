@@ -4,6 +4,7 @@ import { FORMAT } from './design'
 import type { KindLookup } from './kind'
 import { parse } from './parse'
 import { foundWords, type Problem, ProblemList } from './problems'
+import { readAccepted } from './readaccepted'
 import { readConductors } from './readconductors'
 import { readParts } from './readparts'
 import { isRecord, readRecord } from './record'
@@ -38,8 +39,9 @@ export function readDesign(text: string, kindOf: KindLookup): ReadResult {
     kindOf,
     problems,
   )
-  const { loomwright: _format, ownRules: _rules, ...rest } = file
-  const design: Design = { ...rest, ...essentials, parts, conductors }
+  const accepted = readAccepted(file.accepted, problems)
+  const { loomwright: _format, ownRules: _rules, accepted: _accepted, ...rest } = file
+  const design: Design = { ...rest, ...essentials, parts, conductors, ...(accepted ? { accepted } : {}) }
   return { design, problems: problems.all() }
 }
 

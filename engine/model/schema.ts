@@ -118,6 +118,17 @@ export const conductorSchema = z.looseObject({
   path: z.array(point(), says('a list of points')).max(1000, says('at most 1000 points')).default([]),
 })
 
+export const acceptedSchema = z.looseObject(
+  {
+    key: name(20000),
+    level: z.enum(['danger', 'warning', 'note', 'not-checked'], says('danger, warning, note or not-checked')),
+    reason: name(2000).refine((reason) => reason.trim() !== '', says('a written reason')),
+    by: text(200).exactOptional(),
+    date: text(40).exactOptional(),
+  },
+  says('an accepted finding: key, level and reason'),
+)
+
 /** The whole file, for the published schema; the reader takes it record by record, so that one fault costs one record. */
 export const fileSchema = z
   .looseObject({
@@ -127,6 +138,7 @@ export const fileSchema = z
     ownRules: ownRulesSchema.optional(),
     parts: z.array(partSchema),
     conductors: z.array(conductorSchema),
+    accepted: z.array(acceptedSchema).exactOptional(),
   })
   .describe(
     'A wiring design of an extra-low-voltage DC system. Lengths of the drawing in mm, of conductors in m.',

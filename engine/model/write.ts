@@ -1,7 +1,7 @@
 import { type Design, FORMAT } from './design'
 
 /** Keys of each record in the order in which people read them; further keys follow, sorted. */
-const FILE = ['loomwright', 'id', 'settings', 'ownRules', 'parts', 'conductors']
+const FILE = ['loomwright', 'id', 'settings', 'ownRules', 'parts', 'conductors', 'accepted']
 const SETTINGS = [
   'name',
   'customer',
@@ -16,6 +16,7 @@ const SETTINGS = [
   'notes',
 ]
 const PART = ['id', 'kind', 'designation', 'name', 'location', 'x', 'y', 'turn', 'mirrored', 'values']
+const ACCEPTED = ['key', 'level', 'reason', 'by', 'date']
 const CONDUCTOR = [
   'id',
   'number',
@@ -47,6 +48,7 @@ export function writeDesign(design: Design): string {
     ...(design.ownRules ? { ownRules: sorted(design.ownRules) } : {}),
     parts: design.parts.map((part) => ordered({ ...part }, PART)),
     conductors: design.conductors.map((conductor) => ordered({ ...conductor }, CONDUCTOR)),
+    ...(design.accepted ? { accepted: design.accepted.map((a) => ordered({ ...a }, ACCEPTED)) } : {}),
   }
   return `${JSON.stringify(
     keyed(file, FILE, (value) => value),

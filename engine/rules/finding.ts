@@ -1,9 +1,9 @@
 import type { Edit } from '../edit/edit'
 import type { ConductorId, PartId } from '../model/design'
 import type { Unit } from '../model/fields'
+import type { Level } from '../model/level'
 
-/** danger: can burn or mislead badly; warning: wrong by the rule set or likely to disappoint; note: to know. */
-export type Level = 'danger' | 'warning' | 'note' | 'not-checked'
+export type { Level } from '../model/level'
 
 export interface Figure {
   readonly value: number | 'unlimited'

@@ -1,9 +1,10 @@
 import { line, outline, rect } from '../kinds/draw'
 import type { Design } from '../model/design'
 import type { Mark } from '../model/marks'
+import { type AcceptedFinding, sortAccepted } from '../rules/accepted'
 import type { Finding, Level } from '../rules/finding'
 import type { Millimetres } from '../units'
-import { LEVEL_WORDS, sentence } from '../words/findings'
+import { acceptedWords, LEVEL_WORDS, sentence } from '../words/findings'
 import { LEAST, textMark, USUAL } from './block'
 import { type FlowBlock, heading, paragraph, together } from './flow'
 import { wrapTo } from './measure'
@@ -11,25 +12,46 @@ import type { Places } from './places'
 
 const LEVELS: readonly Level[] = ['danger', 'warning', 'not-checked', 'note']
 
-/** The list of findings, worst first; a clean design says so. */
+/**
+ * The list of findings, worst first; a clean design says so. What has been accepted comes last, in full and with the
+ * reason: nothing is hidden.
+ */
 export function findingBlocks(
   design: Design,
   findings: readonly Finding[],
   places: Places,
   width: Millimetres,
 ): FlowBlock[] {
-  const counts = LEVELS.map((level) => counted(findings.filter((f) => f.level === level).length, level))
-  const sorted = LEVELS.flatMap((level) => findings.filter((f) => f.level === level))
+  const { open, accepted } = sortAccepted(design, findings)
+  const counts = LEVELS.map((level) => counted(open.filter((f) => f.level === level).length, level))
+  const sorted = LEVELS.flatMap((level) => open.filter((f) => f.level === level))
   return [
     heading('Findings', width),
     paragraph(
       findings.length === 0
         ? 'The checks listed here found nothing to report. What they cannot see, they do not report.'
-        : `${counts.join(', ')}. Places are given as sheet/field.`,
+        : `${counts.join(', ')}${accepted.length > 0 ? `; besides, ${accepted.length} accepted with a reason` : ''}. Places are given as sheet/field.`,
       width,
       { after: 2.5 },
     ),
     ...sorted.map((f) => findingBlock(design, f, placesOf(f, places), width)),
+    ...acceptedBlocks(design, accepted, places, width),
+  ]
+}
+
+function acceptedBlocks(
+  design: Design,
+  accepted: readonly AcceptedFinding[],
+  places: Places,
+  width: Millimetres,
+): FlowBlock[] {
+  if (accepted.length === 0) return []
+  const sorted = LEVELS.flatMap((level) => accepted.filter((a) => a.finding.level === level))
+  return [
+    heading('Accepted with a reason', width),
+    ...sorted.map((a) =>
+      findingBlock(design, a.finding, placesOf(a.finding, places), width, acceptedWords(a.accepted)),
+    ),
   ]
 }
 
@@ -44,13 +66,20 @@ const counted = (count: number, level: Level): string => `${count} ${COUNTED[lev
 
 const INDENT = 24
 
-function findingBlock(design: Design, f: Finding, at: string, width: Millimetres): FlowBlock {
+function findingBlock(
+  design: Design,
+  f: Finding,
+  at: string,
+  width: Millimetres,
+  accepted?: string,
+): FlowBlock {
   const { title, text, todo } = sentence(f, design)
   const where = wrapTo(INDENT - 3, at, LEAST)
   const words = together([
     paragraph(`${title} (${f.rule})`, width, { weight: 'bold', indent: INDENT, after: 0.3 }),
     paragraph(text, width, { indent: INDENT, after: 0.3 }),
-    paragraph(todo, width, { indent: INDENT, lead: '', after: 0 }),
+    paragraph(todo, width, { indent: INDENT, lead: '', after: accepted ? 0.3 : 0 }),
+    ...(accepted ? [paragraph(accepted, width, { weight: 'bold', indent: INDENT, after: 0 })] : []),
   ])
   const h = Math.max(words.h, 5 + where.length * 2.7) + 2.6
   return {

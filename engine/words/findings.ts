@@ -1,4 +1,4 @@
-import type { Design } from '../model/design'
+import type { Accepted, Design } from '../model/design'
 import type { Finding } from '../rules/finding'
 import { currentWords } from './currents'
 import { faultWords } from './faults'
@@ -28,3 +28,7 @@ export const LEVEL_WORDS = {
   note: 'Note',
   'not-checked': 'Not checked',
 } as const
+
+/** "Accepted by R. Hale, 2026-03-04: …" */
+export const acceptedWords = ({ reason, by, date }: Accepted): string =>
+  `Accepted${[by && ` by ${by}`, date && `, ${date}`].filter(Boolean).join('')}: ${reason}`
