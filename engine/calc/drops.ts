@@ -5,7 +5,7 @@ import { complete } from '../model/values'
 import { resistancePerMetre } from '../tables/resistance'
 import type { CircuitClass, RuleSet } from '../tables/rulesets'
 import type { Celsius, Volts } from '../units'
-import type { Answer, Drop, DropAnswer } from './answers'
+import type { Answer, Drop, DropAnswer, WitnessLine } from './answers'
 import { drawing, type LoadDrop, loadDrops, type NoDrop } from './drop'
 import { type PartDeviceRef, TERMINATION_OHMS } from './network'
 import type { Prepared } from './prepare'
@@ -99,12 +99,19 @@ function answerOf(
         .map((x) => ({ conductor: branchId(x.branch), volts: x.volts }))
         .sort((a, b) => b.volts - a.volts),
       devicesV: found.volts - total,
-      witness: [...found.witness].flatMap((amps, d) => {
-        const ref = amps === 0 ? undefined : s.border.devices.get(s.p.form.devices[d]!.id)
-        return ref ? [{ part: ref.part, device: ref.device.key, amps }] : []
-      }),
+      witness: moving(s, found.witness),
     },
   }
+}
+
+/** The devices that move in a state. */
+function moving({ border, p }: Solved, currents: Float64Array): WitnessLine[] {
+  const lines: WitnessLine[] = []
+  for (let d = 0; d < currents.length; d++) {
+    const ref = currents[d] === 0 ? undefined : border.devices.get(p.form.devices[d]!.id)
+    if (ref) lines.push({ part: ref.part, device: ref.device.key, amps: currents[d]! })
+  }
+  return lines
 }
 
 /** The system voltage, or that of a circuit which has another. */
