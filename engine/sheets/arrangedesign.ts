@@ -21,6 +21,9 @@ const COLUMN: Readonly<Record<ShelfGroup, ArrangeColumn>> = {
   mains: 'load',
 }
 
+/** Width by height of the room for drawing on an A3 sheet, above cautions and title block. */
+const ROOM_ASPECT = 378 / 223
+
 /** Where an arranged drawing starts: room for labels above and to the left. */
 const MARGIN = 20
 
@@ -35,6 +38,7 @@ export function arrangeEdit(design: Design, answers: Answers | null, only?: Read
   const places = arrange(
     parts.map((p) => arrangePart(design, p)),
     links.map((c) => arrangeLink(c, answers)),
+    { aspect: ROOM_ASPECT },
   )
   const boxes = parts.map((p) => boxOf(p, design.conductors))
   const x0 = only ? Math.min(...boxes.map((b) => b.x)) : MARGIN
