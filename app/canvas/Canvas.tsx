@@ -2,6 +2,7 @@ import 'reactflow/dist/base.css'
 import '../theme/canvas.css'
 import '../theme/joining.css'
 import '../theme/runs.css'
+import '../theme/lenses.css'
 import {
   Background,
   BackgroundVariant,
@@ -11,8 +12,9 @@ import {
   SelectionMode,
 } from 'reactflow'
 import { FirstCautions } from '../help/FirstCautions'
+import { LensKey } from '../lenses/LensKey'
 import { useOpen } from '../store/open'
-import { clearSelection, select, useView } from '../store/view'
+import { clearSelection, pointAt, select, useView } from '../store/view'
 import { noteAdding } from './adding'
 import { selectAmong } from './among'
 import { useBusy } from './busy'
@@ -83,6 +85,8 @@ function Sheet() {
           onNodeContextMenu={(_, node) => {
             if (!useView.getState().parts.has(node.id)) select([node.id])
           }}
+          onNodeMouseEnter={(_, node) => useView.getState().lens === 'protection' && pointAt(node.id)}
+          onNodeMouseLeave={() => useView.getState().pointed !== null && pointAt(null)}
           onMoveEnd={onMoveEnd}
           onSelectionEnd={selectAmong}
           proOptions={{ hideAttribution: true }}
@@ -91,6 +95,7 @@ function Sheet() {
           <ConductorLayer />
         </ReactFlow>
         {empty && <EmptySheet />}
+        <LensKey />
         <TwoTabs />
         <FirstCautions />
       </div>

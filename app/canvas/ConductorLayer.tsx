@@ -6,6 +6,7 @@ import { useView } from '../store/view'
 import { ConductorLine } from './ConductorLine'
 import { isDrawn } from './drawn'
 import { Labels } from './Labels'
+import { LensFigures } from './LensFigures'
 import { PX } from './scale'
 
 /** All conductors of the view in one drawing under the parts, and the labels of the layout. */
@@ -28,6 +29,7 @@ export const ConductorLayer = memo(function ConductorLayer() {
           <circle key={`${x} ${y}`} className="join" cx={x} cy={y} r={0.9} />
         ))}
         <Labels />
+        <LensFigures />
       </svg>
     </ViewportPortal>
   )

@@ -8,6 +8,8 @@ import {
   tickAt,
   type XY,
 } from '../../engine'
+import { LookLine } from '../lenses/LookLine'
+import { usePainted } from '../lenses/painted'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
@@ -26,6 +28,7 @@ export const ConductorLine = memo(function ConductorLine({ conductor }: { conduc
   const toAt = useView((s) => s.moving.get(to.part))
   const selected = useView((s) => s.conductors.has(id))
   const trouble = useRunTrouble(id)
+  const painted = usePainted(id, laid?.withReturn ?? null)
   const nature = useLatest((s) => s.answers?.runs.get(id)?.nature) ?? laid?.nature ?? 'other'
 
   const a = endOf(fromPart, from, fromAt)
@@ -37,15 +40,21 @@ export const ConductorLine = memo(function ConductorLine({ conductor }: { conduc
   const { at, upright } = tickAt({ points })
   return (
     <g
-      className={`run ${nature}${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}
+      className={`run ${painted ? 'painted' : nature}${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}
       data-conductor={id}
       data-number={conductor.number}
     >
-      {(selected || trouble) && <path className="halo" d={d} />}
-      <path className="line" d={d} />
-      {nature === 'negative' && <path className="core" d={d} />}
-      {laid?.withReturn && <Tick at={at} upright={upright} />}
-      {trouble && <Flag at={at} />}
+      {(selected || (trouble && !painted)) && <path className="halo" d={d} />}
+      {painted ? (
+        <LookLine look={painted.look} d={d} />
+      ) : (
+        <>
+          <path className="line" d={d} />
+          {nature === 'negative' && <path className="core" d={d} />}
+          {laid?.withReturn && <Tick at={at} upright={upright} />}
+          {trouble && <Flag at={at} />}
+        </>
+      )}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: by keyboard, Find and the lists reach every conductor */}
       <path
         className="catch"

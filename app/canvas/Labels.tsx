@@ -14,11 +14,13 @@ import { useLettering } from './lettering'
 export const Labels = memo(function Labels() {
   const labels = useLatest((s) => s.scene?.labels)
   const zoom = useLettering()
+  // A lens puts its own figures on the lines.
+  const lens = useView((s) => s.lens !== null)
   return labels?.map((label, i) =>
     'part' in label.of ? (
       // biome-ignore lint/suspicious/noArrayIndexKey: labels are replaced whole with each layout
       <PartLabel key={i} label={label} part={label.of.part} zoom={zoom} />
-    ) : (
+    ) : lens ? null : (
       // biome-ignore lint/suspicious/noArrayIndexKey: labels are replaced whole with each layout
       <RunLabel key={i} label={label} run={label.of.conductor} zoom={zoom} />
     ),

@@ -1,6 +1,7 @@
 import { memo } from 'react'
 import { Handle, type Node, type NodeProps, Position } from 'reactflow'
 import { boxOf, kindOf, type Part, type Side, symbolOf, terminalsOf } from '../../engine'
+import { useGuarding } from '../lenses/painted'
 import { isLabelled } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
@@ -25,11 +26,12 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
   const { conductors } = useOpen.getState().design
   const { w, h } = boxOf(part, conductors)
   const trouble = useTrouble(part.id)
+  const guarding = useGuarding(part.id)
   const zoom = useLettering()
   const marks = symbolOf(part, conductors).marks.filter((m) => m.is !== 'text' || isLegible(m.height, zoom))
   return (
     <div
-      className={`part${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}
+      className={`part${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}${guarding ? ' guarding' : ''}`}
       data-part={part.id}
       data-designation={part.designation}
       style={{ width: w * PX, height: h * PX }}

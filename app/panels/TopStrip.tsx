@@ -1,5 +1,6 @@
-import { Keyboard, Moon, PanelLeftOpen, Redo2, Search, Sun, Undo2 } from 'lucide-react'
+import { Keyboard, Moon, PanelLeftOpen, Redo2, Ruler, Search, Sun, Undo2 } from 'lucide-react'
 import type { SceneView } from '../../engine'
+import { LensSwitch } from '../lenses/LensSwitch'
 import { COMMANDS } from '../store/commands'
 import { nextRedo, nextUndo, useOpen } from '../store/open'
 import { setOverlay, setView, toggleShelf, useView } from '../store/view'
@@ -76,6 +77,16 @@ export function TopStrip() {
             {text}
           </button>
         ))}
+      </div>
+      <LensSwitch />
+      <div className="cell">
+        <button
+          type="button"
+          title="Sizes and ratings by the rule set (S)"
+          onClick={() => COMMANDS.size.run()}
+        >
+          <Ruler size={16} aria-hidden /> Size it
+        </button>
       </div>
       <span className="grow" />
       <div className="cell">

@@ -1,5 +1,6 @@
-import { arrangeEdit } from '../../engine'
+import { arrangeEdit, conductorById, type Selection } from '../../engine'
 import { saveToDisk } from '../files/session'
+import { LENSES, type Lens } from '../lenses/lens'
 import { copy, cut, duplicate, pasteHere, removeSelected } from './clip'
 import { useLatest } from './latest'
 import { lineUp, spread } from './lineup'
@@ -8,7 +9,7 @@ import { doEdit, redo, undo, useOpen } from './open'
 import { say } from './say'
 import { stepFinding } from './stepfinding'
 import { mirrorSelected, turnSelected } from './turning'
-import { clearSelection, lookAt, lookAtAll, select, setOverlay, setView, useView } from './view'
+import { clearSelection, lookAt, lookAtAll, select, setOverlay, setView, turnLens, useView } from './view'
 
 export interface Command {
   readonly title: string
@@ -21,6 +22,19 @@ export interface Command {
 }
 
 const nothing = () => useView.getState().parts.size + useView.getState().conductors.size === 0
+/** What is selected, with both conductors of a line that stands for two; null: nothing. */
+function chosen(): Selection | null {
+  const { parts, conductors, view } = useView.getState()
+  if (nothing()) return null
+  const design = useOpen.getState().design
+  const pair = design.conductors.filter(
+    (c) =>
+      conductors.has(c.id) ||
+      (view === 'single-line' && c.returnOf !== null && conductors.has(c.returnOf)) ||
+      (view === 'single-line' && [...conductors].some((id) => conductorById(design, id)?.returnOf === c.id)),
+  )
+  return { parts: [...parts], conductors: pair.map((c) => c.id) }
+}
 const noParts = () => useView.getState().parts.size === 0
 const notOnePart = () => useView.getState().parts.size !== 1
 
@@ -28,6 +42,13 @@ const named = (did: string, f: () => string | null) => () => {
   const name = f()
   say(name === null ? 'Nothing left.' : `${did}: ${name}.`)
 }
+
+const lensCommand = (lens: Lens): Command => ({
+  title: `Lens: ${LENSES[lens].title.toLowerCase()}`,
+  group: 'Seeing',
+  keys: [LENSES[lens].key],
+  run: () => turnLens(lens),
+})
 
 const define = <K extends string>(commands: Readonly<Record<K, Command>>) => commands
 
@@ -99,6 +120,12 @@ export const COMMANDS = define({
     run: () => setOverlay({ is: 'print' }),
   },
   save: { title: 'Save to a file', group: 'Drawing', keys: ['Ctrl S'], run: () => void saveToDisk() },
+  size: {
+    title: 'Size it',
+    group: 'Checks',
+    keys: ['S'],
+    run: () => setOverlay({ is: 'size-it', selection: chosen() }),
+  },
   left: { title: 'Nudge left', group: 'Drawing', keys: ['←'], off: noParts, run: () => nudge(-1, 0) },
   right: { title: 'Nudge right', group: 'Drawing', keys: ['→'], off: noParts, run: () => nudge(1, 0) },
   up: { title: 'Nudge up', group: 'Drawing', keys: ['↑'], off: noParts, run: () => nudge(0, -1) },
@@ -120,6 +147,10 @@ export const COMMANDS = define({
   single: { title: 'Single-line view', group: 'Seeing', keys: ['1'], run: () => setView('single-line') },
   both: { title: 'Both poles', group: 'Seeing', keys: ['2'], run: () => setView('both-poles') },
   data: { title: 'Data links', group: 'Seeing', keys: ['3'], run: () => setView('data') },
+  'lens-current': lensCommand('current'),
+  'lens-protection': lensCommand('protection'),
+  'lens-meter': lensCommand('meter'),
+  'lens-drop': lensCommand('drop'),
   keys: { title: 'Show the keys', group: 'Seeing', keys: ['?'], run: () => setOverlay({ is: 'keys' }) },
   card: {
     title: 'Into the card',

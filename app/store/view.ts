@@ -1,6 +1,7 @@
 import { create } from 'zustand'
-import type { ConductorId, PartId, Problem, SceneView, XY } from '../../engine'
+import type { ConductorId, PartId, Problem, SceneView, Selection, XY } from '../../engine'
 import { readPreference, writePreference } from '../files/preference'
+import type { Lens } from '../lenses/lens'
 
 /** What lies over the drawing at the moment; one at a time. */
 export type Overlay =
@@ -11,6 +12,8 @@ export type Overlay =
   | { readonly is: 'keys' }
   | { readonly is: 'cautions' }
   | { readonly is: 'print' }
+  | { readonly is: 'size-it'; readonly selection: Selection | null }
+  | { readonly is: 'earlier' }
   | { readonly is: 'reconnect'; readonly conductor: ConductorId; readonly end: 'from' | 'to' }
   | {
       readonly is: 'problems'
@@ -46,6 +49,10 @@ interface ViewState {
   /** The middle of what is in sight, mm. */
   readonly middle: XY
   readonly shelf: boolean
+  /** What the drawing is looked at through; null: as it is. */
+  readonly lens: Lens | null
+  /** The part under the pointer, while a lens asks for it. */
+  readonly pointed: PartId | null
 }
 
 const NONE: ReadonlySet<string> = new Set()
@@ -68,6 +75,8 @@ export const useView = create<ViewState>(() => ({
   pointer: null,
   middle: [100, 70],
   shelf: true,
+  lens: null,
+  pointed: null,
 }))
 
 const set = useView.setState
@@ -76,6 +85,9 @@ export function setView(view: SceneView): void {
   writePreference('view', view)
   set({ view })
 }
+/** One lens at a time; the one that is on goes off. */
+export const turnLens = (lens: Lens) => set((s) => ({ lens: s.lens === lens ? null : lens, pointed: null }))
+export const pointAt = (part: PartId | null) => set({ pointed: part })
 export const setOverlay = (overlay: Overlay | null) => set({ overlay })
 export const setMoving = (moving: ReadonlyMap<PartId, XY>) => set({ moving: moving.size ? moving : STILL })
 export const toggleShelf = () => set((s) => ({ shelf: !s.shelf }))
