@@ -9,11 +9,13 @@ import './theme/marks.css'
 import './theme/empty.css'
 import './theme/over.css'
 import './theme/cautions.css'
+import './theme/sizing.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App'
 import { Broken } from './Broken'
 import { startAutosave } from './files/autosave'
+import { startPoints } from './files/keeppoints'
 import { openAtStart } from './files/session'
 import { startThumbnails } from './files/thumbnails'
 import { watchKeys } from './store/keys'
@@ -26,6 +28,7 @@ watchPointer()
 watchKeys()
 startAutosave()
 startThumbnails()
+startPoints()
 
 startEngine()
 

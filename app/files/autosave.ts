@@ -1,7 +1,8 @@
 import { type Design, writeDesign } from '../../engine'
 import { useOpen } from '../store/open'
 import { useSaved } from '../store/saved'
-import { type Kept, keep } from './database'
+import type { Kept } from './database'
+import { keep } from './kept'
 
 type Keep = (design: Omit<Kept, 'thumbnail'>) => Promise<void>
 

@@ -15,47 +15,42 @@ export interface Kept {
 
 export type KeptRow = Omit<Kept, 'text'>
 
+/** A named earlier state of a design. */
+export interface Point {
+  /** Given out by the database: later points have greater numbers. */
+  readonly key: number
+  /** Id of the design. */
+  readonly design: string
+  readonly name: string
+  readonly parts: number
+  readonly conductors: number
+  /** ISO 8601, UTC. */
+  readonly at: string
+  readonly text: string
+}
+
 interface Schema extends DBSchema {
   designs: { key: string; value: Kept }
   /** "last": id of the design that was open last. */
   marks: { key: string; value: string }
+  points: { key: number; value: Omit<Point, 'key'> & { key?: number }; indexes: { design: string } }
 }
 
 const database = () =>
-  openDB<Schema>('loomwright', 1, {
-    upgrade(db) {
-      db.createObjectStore('designs', { keyPath: 'id' })
-      db.createObjectStore('marks')
+  openDB<Schema>('loomwright', 2, {
+    upgrade(db, before) {
+      if (before < 1) {
+        db.createObjectStore('designs', { keyPath: 'id' })
+        db.createObjectStore('marks')
+      }
+      db.createObjectStore('points', { keyPath: 'key', autoIncrement: true }).createIndex('design', 'design')
+    },
+    // A later version in another tab must not wait for this one.
+    blocking(_mine, _wanted, event) {
+      ;(event.target as IDBDatabase).close()
+      opened = null
     },
   })
 
 let opened: ReturnType<typeof database> | null = null
-const db = () => (opened ??= database())
-
-/** Writes a design and marks it as the last one open, in one transaction. The thumbnail of before is kept. */
-export async function keep(design: Omit<Kept, 'thumbnail'>): Promise<void> {
-  const tx = (await db()).transaction(['designs', 'marks'], 'readwrite', { durability: 'strict' })
-  const before = await tx.objectStore('designs').get(design.id)
-  tx.objectStore('designs').put({ ...design, thumbnail: before?.thumbnail ?? null })
-  tx.objectStore('marks').put(design.id, 'last')
-  await tx.done
-}
-
-export async function keepThumbnail(id: string, thumbnail: Blob): Promise<void> {
-  const tx = (await db()).transaction('designs', 'readwrite')
-  const kept = await tx.store.get(id)
-  if (kept) tx.store.put({ ...kept, thumbnail })
-  await tx.done
-}
-
-export const fetchKept = async (id: string): Promise<Kept | undefined> => (await db()).get('designs', id)
-
-export const lastOpen = async (): Promise<string | undefined> => (await db()).get('marks', 'last')
-
-/** All designs, the newest first. */
-export async function listKept(): Promise<readonly KeptRow[]> {
-  const all = await (await db()).getAll('designs')
-  return all.sort((a, b) => b.savedAt.localeCompare(a.savedAt))
-}
-
-export const discard = async (id: string): Promise<void> => (await db()).delete('designs', id)
+export const db = () => (opened ??= database())

@@ -3,15 +3,18 @@
  * the browser frees it by itself.
  */
 let release: (() => void) | null = null
+let waiting: AbortController | null = null
 
 /** True: this tab now holds the design. False: another tab does. */
 export async function takeDesign(id: string): Promise<boolean> {
   release?.()
   release = null
+  waiting?.abort()
+  waiting = null
   if (!navigator.locks) return true
   return new Promise((resolve) => {
     navigator.locks
-      .request(`loomwright:${id}`, { ifAvailable: true }, (lock) => {
+      .request(nameOf(id), { ifAvailable: true }, (lock) => {
         resolve(lock !== null)
         if (!lock) return
         return new Promise<void>((free) => {
@@ -21,3 +24,18 @@ export async function takeDesign(id: string): Promise<boolean> {
       .catch(() => resolve(true))
   })
 }
+
+/** Tells once when the tab that holds a design has let go of it, unless this tab has turned to another one by then. */
+export function whenFree(id: string, tell: () => void): void {
+  waiting = new AbortController()
+  const { signal } = waiting
+  navigator.locks
+    .request(nameOf(id), { signal }, () => {
+      if (!signal.aborted) tell()
+    })
+    .catch(() => {
+      // Aborted: nobody waits any more.
+    })
+}
+
+const nameOf = (id: string) => `loomwright:${id}`

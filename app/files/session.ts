@@ -2,10 +2,10 @@ import { type Design, newDesign, type Problem, readDesign, writeDesign } from '.
 import { lay, type OpenState, useOpen } from '../store/open'
 import { say } from '../store/say'
 import { clearSelection, lookAtAll, setOverlay } from '../store/view'
-import { fetchKept, lastOpen } from './database'
 import { type Demo, fetchDemo, listDemos } from './demos'
 import { pickFile, saveFile } from './disk'
-import { takeDesign } from './lock'
+import { fetchKept, lastOpen } from './kept'
+import { takeDesign, whenFree } from './lock'
 
 /** Puts a design on the table; where another tab holds it, this one only looks. */
 async function show(design: Design, own: boolean, file: OpenState['file'] = null): Promise<void> {
@@ -13,7 +13,29 @@ async function show(design: Design, own: boolean, file: OpenState['file'] = null
   lay(design, mine ? 'writing' : 'reading', own, file)
   clearSelection()
   lookAtAll()
-  if (!mine) say('Another tab has this design open. This one only looks.')
+  if (!mine) onlyLook(design.id)
+}
+
+function onlyLook(id: string): void {
+  useOpen.setState({ hold: 'reading' })
+  say('Another tab has this design open. This one only looks.')
+  whenFree(id, () => {
+    useOpen.setState({ hold: 'free' })
+    say('The other tab has let go of this design. You can change it here.')
+  })
+}
+
+/** Takes over a design that the other tab has let go of, as that tab has left it. */
+export async function takeOver(): Promise<void> {
+  const { design } = useOpen.getState()
+  if (!(await takeDesign(design.id))) {
+    onlyLook(design.id)
+    return
+  }
+  const kept = await fetchKept(design.id).catch(() => undefined)
+  const newest = kept && readDesign(kept.text).design
+  lay(newest ?? design, 'writing', true)
+  say('This tab now changes the design.')
 }
 
 const today = () => new Date().toISOString().slice(0, 10)

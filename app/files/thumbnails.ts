@@ -1,6 +1,6 @@
 import type { Scene } from '../../engine'
 import { useLatest } from '../store/latest'
-import { keepThumbnail } from './database'
+import { keepThumbnail } from './kept'
 import { thumbnailOf } from './thumbnail'
 
 const CALM_MS = 1500

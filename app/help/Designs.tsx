@@ -1,9 +1,11 @@
-import { FilePlus, FolderOpen, Trash2 } from 'lucide-react'
+import { FilePlus, FolderOpen, History, Trash2 } from 'lucide-react'
 import { useEffect, useState } from 'react'
-import { discard, type KeptRow, listKept } from '../files/database'
+import type { KeptRow } from '../files/database'
 import { type Demo, listDemos } from '../files/demos'
+import { discard, listKept } from '../files/kept'
 import { openBlank, openDemo, openFromDisk, openKept } from '../files/session'
 import { useOpen } from '../store/open'
+import { setOverlay } from '../store/view'
 import { DesignTile } from './DesignTile'
 import { Sheet } from './Sheet'
 
@@ -32,6 +34,9 @@ export function Designs({ onClose }: { onClose: () => void }) {
         </button>
         <button type="button" className="plain" onClick={then(openFromDisk)}>
           <FolderOpen size={16} aria-hidden /> Open a file…
+        </button>
+        <button type="button" className="plain" onClick={() => setOverlay({ is: 'earlier' })}>
+          <History size={16} aria-hidden /> Earlier states of this design…
         </button>
       </div>
       <h3>Kept here</h3>

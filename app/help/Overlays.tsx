@@ -1,6 +1,7 @@
 import { setOverlay, useView } from '../store/view'
 import { Cautions } from './Cautions'
 import { Designs } from './Designs'
+import { Earlier } from './Earlier'
 import { Find } from './Find'
 import { JoinByName } from './JoinByName'
 import { Keys } from './Keys'
@@ -8,6 +9,7 @@ import { PlaceByName } from './PlaceByName'
 import { Print } from './Print'
 import { Problems } from './Problems'
 import { Reconnect } from './Reconnect'
+import { SizeIt } from './SizeIt'
 
 /** Whatever lies over the drawing at the moment. */
 export function Overlays() {
@@ -28,6 +30,10 @@ export function Overlays() {
       return <Cautions onClose={close} />
     case 'print':
       return <Print onClose={close} />
+    case 'size-it':
+      return <SizeIt selection={overlay.selection} onClose={close} />
+    case 'earlier':
+      return <Earlier onClose={close} />
     case 'reconnect':
       return <Reconnect conductor={overlay.conductor} end={overlay.end} onClose={close} />
     case 'problems':

@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import { type ReactNode, useId } from 'react'
 import { type Field, figure, type Row, type Value } from '../../engine'
 import { CellInput } from './CellInput'
 import { RowsInput } from './RowsInput'
@@ -7,11 +7,13 @@ interface Props {
   readonly field: Field
   readonly value: Value
   readonly disabled: boolean
+  /** Stands to the right of the input. */
+  readonly beside?: ReactNode
   readonly onChange: (value: Value) => void
 }
 
 /** One field with its label; what it is for appears while it has the focus. */
-export function FieldRow({ field, value, disabled, onChange }: Props) {
+export function FieldRow({ field, value, disabled, beside, onChange }: Props) {
   const id = useId()
   if (field.type === 'rows')
     return (
@@ -36,7 +38,7 @@ export function FieldRow({ field, value, disabled, onChange }: Props) {
     )
   const missing = field.required && (value === null || value === '')
   return (
-    <div className={`field${missing ? ' missing' : ''}`}>
+    <div className={`field${missing ? ' missing' : ''}${beside ? ' two' : ''}`}>
       <label className="label" htmlFor={id} title={field.about}>
         {field.label}
       </label>
@@ -47,6 +49,7 @@ export function FieldRow({ field, value, disabled, onChange }: Props) {
         disabled={disabled}
         onChange={onChange}
       />
+      {beside}
       {missing && <span className="missing-note">Not known: some checks are not made</span>}
       <span className="about">{field.about}</span>
     </div>

@@ -1,3 +1,4 @@
+import { Ruler } from 'lucide-react'
 import type { ReactNode } from 'react'
 import { conductorById, partById } from '../../engine'
 import { COMMANDS, type CommandKey } from '../store/commands'
@@ -49,6 +50,9 @@ export function ManyCard({ parts, conductors }: Props) {
           </button>
         ))}
       </p>
+      <button type="button" className="plain" onClick={() => COMMANDS.size.run()}>
+        <Ruler size={14} aria-hidden /> Size it…
+      </button>
       {parts.length > 1 && (
         <fieldset className="align" aria-label="Line up">
           {FOR_PARTS.map((key) => (

@@ -3,6 +3,7 @@ import { doEdit, useOpen } from '../store/open'
 import { FieldRow } from './FieldRow'
 import { OwnCurrent } from './OwnCurrent'
 import { RUN_FIELDS } from './runfields'
+import { SizeLock } from './SizeLock'
 
 type Key = keyof typeof RUN_FIELDS
 
@@ -30,6 +31,17 @@ export function RunFields({
           field={RUN_FIELDS[key]}
           value={conductor[key] ?? (key === 'size' ? '' : null)}
           disabled={disabled}
+          {...(key === 'size'
+            ? {
+                beside: (
+                  <SizeLock
+                    locked={conductor.locked ?? false}
+                    disabled={disabled}
+                    onChange={(locked) => change(locked ? 'Lock the size' : 'Unlock the size', { locked })}
+                  />
+                ),
+              }
+            : {})}
           onChange={(value) => change(RUN_FIELDS[key].label, stored(key, value))}
         />
       ))}

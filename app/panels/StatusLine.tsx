@@ -1,6 +1,7 @@
 import { Maximize, Minus, Plus, TriangleAlert } from 'lucide-react'
 import { useMemo } from 'react'
 import { sortAccepted } from '../../engine'
+import { takeOver } from '../files/session'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useSaved } from '../store/saved'
@@ -51,6 +52,15 @@ function Kept() {
   const hold = useOpen((s) => s.hold)
   const state = useSaved((s) => s.state)
   if (hold === 'reading') return <span className="kept">Only looking: open in another tab</span>
+  if (hold === 'free')
+    return (
+      <span className="kept">
+        The other tab has closed.{' '}
+        <button type="button" className="link" onClick={() => void takeOver()}>
+          Change it here
+        </button>
+      </span>
+    )
   return (
     <span className={`kept ${state}`}>
       {state === 'kept'

@@ -12,8 +12,11 @@ import {
 } from '../../engine'
 import { refuse } from './say'
 
-/** How this tab holds the design: it may write, it may only look, or nothing is loaded yet. */
-export type Hold = 'loading' | 'writing' | 'reading'
+/**
+ * How this tab holds the design: it may write; it may only look, as another tab holds it; that tab has let go, and this
+ * one may take over; or nothing is loaded yet.
+ */
+export type Hold = 'loading' | 'writing' | 'reading' | 'free'
 
 export interface OpenState {
   /** Always `history.design`: what is on the table. */
@@ -46,7 +49,11 @@ const take = (history: History) => useOpen.setState({ history, design: history.d
 export function doEdit(name: string, edit: Edit, mergeKey: string | null = null): boolean {
   const { history, hold } = get()
   if (hold !== 'writing') {
-    refuse('This tab only looks at the design; another one has it open. Open a copy to change it.')
+    refuse(
+      hold === 'free'
+        ? 'This tab only looks at the design. The other one has let go of it: press "Change it here".'
+        : 'This tab only looks at the design; another one has it open. Open a copy to change it.',
+    )
     return false
   }
   const result = apply(history.design, edit)
@@ -56,6 +63,12 @@ export function doEdit(name: string, edit: Edit, mergeKey: string | null = null)
   }
   take(push(history, result.design, name, mergeKey))
   return true
+}
+
+/** Takes an earlier state of the same design as one step that can be undone. */
+export function takeState(name: string, design: Design): void {
+  const { history, hold } = get()
+  if (hold === 'writing' && design.id === history.design.id) take(push(history, design, name))
 }
 
 /** The name of the step that was undone; null: there was none. */

@@ -1,0 +1,93 @@
+import { Ruler } from 'lucide-react'
+import {
+  choiceWords,
+  copperWords,
+  figure,
+  keptWords,
+  type Sized,
+  type SizingChoice,
+  whyChosen,
+} from '../../engine'
+import { keepPoint } from '../files/points'
+import { doEdit, useOpen } from '../store/open'
+import { say } from '../store/say'
+
+interface Props {
+  readonly sized: Sized
+  readonly onClose: () => void
+}
+
+/** What would change and why, the copper before and after, what stays; then one step that can be undone. */
+export function SizesFound({ sized, onClose }: Props) {
+  const { edit, changes, choices, kept, copperBeforeKg, copperAfterKg } = sized
+  const design = useOpen((s) => s.design)
+  const writing = useOpen((s) => s.hold === 'writing')
+  const same = choices.filter((c) => !changes.includes(c))
+  const take = async () => {
+    // Undo is the first way back; a browser that keeps no restore points still has it.
+    await keepPoint(design, 'Before Size it').catch(() => {})
+    const name = `Size it: ${many(changes.length, 'change')}`
+    if (doEdit(name, edit)) say(`${name}. Undo takes it back.`)
+    onClose()
+  }
+  return (
+    <>
+      <dl className="copper">
+        <div>
+          <dt>Copper now</dt>
+          <dd>{copperBeforeKg === null ? 'not known' : figure(copperBeforeKg, 'kg')}</dd>
+        </div>
+        <div>
+          <dt>Copper then</dt>
+          <dd>{copperAfterKg === null ? 'not known' : figure(copperAfterKg, 'kg')}</dd>
+        </div>
+        <p>{copperWords(sized)}</p>
+      </dl>
+      <h3>{changes.length === 0 ? 'Nothing changes' : many(changes.length, 'change')}</h3>
+      <Choices choices={changes} />
+      {kept.length > 0 && (
+        <details open={changes.length === 0}>
+          <summary>{many(kept.length, 'thing')} left as they are</summary>
+          <ul className="choices">
+            {kept.map((k) => {
+              const words = keptWords(k, design)
+              return <li key={words}>{words}</li>
+            })}
+          </ul>
+        </details>
+      )}
+      {same.length > 0 && (
+        <details>
+          <summary>{same.length} already as they would be chosen</summary>
+          <Choices choices={same} />
+        </details>
+      )}
+      <div className="buttons">
+        {changes.length > 0 && (
+          <button type="button" className="main" disabled={!writing} onClick={() => void take()}>
+            <Ruler size={16} aria-hidden /> Take {changes.length === 1 ? 'it' : `all ${changes.length}`}
+          </button>
+        )}
+        <button type="button" className="plain" onClick={onClose}>
+          {changes.length > 0 ? 'Leave it' : 'Close'}
+        </button>
+      </div>
+    </>
+  )
+}
+
+function Choices({ choices }: { choices: readonly SizingChoice[] }) {
+  const design = useOpen((s) => s.design)
+  return (
+    <ul className="choices">
+      {choices.map((choice) => (
+        <li key={'conductor' in choice ? choice.conductor : `${choice.part}/${choice.way}`}>
+          <b>{choiceWords(choice, design)}</b>
+          <span>{whyChosen(choice, design)}</span>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+const many = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`
