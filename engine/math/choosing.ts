@@ -27,7 +27,7 @@ export type Chosen =
   | { readonly impossible: readonly number[] }
 
 /** The search ends where the least cost is known within this part of itself. */
-const CLOSE = 1e-3
+const CLOSE = 2e-3
 const MOST_SEARCHED = 2000
 
 /**
@@ -61,7 +61,8 @@ export function choose(problem: Choosing): Chosen {
   })
 
   const used = new Float64Array(problem.limits.length)
-  const nested = nestedChoices(nesting, scaled, new Set(apart.flatMap((g) => g.limits)))
+  const most = (l: number): number => problem.limits[l]!.most * (1 + ROUNDING)
+  const nested = nestedChoices(nesting, scaled, new Set(apart.flatMap((g) => g.limits)), most)
   const solve = (ranges: readonly Range[]): NestedAnswer | null => {
     used.fill(0)
     apart.forEach((group, i) => {
@@ -69,7 +70,7 @@ export function choose(problem: Choosing): Chosen {
         used[l]! += group.factors[k]! * group.options[ranges[i]!.high]!.use
       })
     })
-    return nested((l) => problem.limits[l]!.most * (1 + ROUNDING) - used[l]!)
+    return nested((l) => most(l) - used[l]!)
   }
   const found = search(apart, solve)
   apart.forEach((group, i) => {

@@ -59,16 +59,15 @@ export function together(parts: readonly Staircase[]): Staircase {
 export function withChoice(after: Staircase, options: Options, least: number, most: number): Staircase {
   const { use, cost } = options
   const k = use.length
-  const steps = new Steps(after.upTo.length + 2 * k)
   const at = new Int32Array(k).fill(after.upTo.length - 1)
   const end = new Float64Array(k)
   const total = new Float64Array(k)
-  const next = (o: number): void => {
-    const i = at[o]!
-    end[o] = i < 0 ? Number.NEGATIVE_INFINITY : after.upTo[i]! - use[o]!
-    total[o] = i < 0 ? Number.POSITIVE_INFINITY : after.cost[i]! + cost[o]!
+  for (let o = 0; o < k; o++) {
+    end[o] = (after.upTo[at[o]!] ?? Number.NEGATIVE_INFINITY) - use[o]!
+    total[o] = (after.cost[at[o]!] ?? 0) + cost[o]!
   }
-  for (let o = 0; o < k; o++) next(o)
+  room(after.upTo.length * k)
+  let n = 0
   let cheapest = Number.POSITIVE_INFINITY
   for (;;) {
     let far = 0
@@ -78,53 +77,42 @@ export function withChoice(after: Staircase, options: Options, least: number, mo
     if (upTo < least || upTo === Number.NEGATIVE_INFINITY) break
     if (total[far]! < cheapest) {
       cheapest = total[far]!
-      steps.add(upTo, cheapest, far, upTo >= most)
+      // A step that holds farther than is ever needed gives way to a cheaper one that does too.
+      if (n > 0 && (upTo >= most || found.upTo[n - 1] === upTo)) n--
+      found.upTo[n] = upTo
+      found.cost[n] = cheapest
+      found.pick[n++] = far
     }
-    at[far]!--
-    next(far)
+    const next = --at[far]!
+    end[far] = next < 0 ? Number.NEGATIVE_INFINITY : after.upTo[next]! - use[far]!
+    total[far] = next < 0 ? Number.POSITIVE_INFINITY : after.cost[next]! + cost[far]!
   }
-  return steps.rising()
+  return {
+    upTo: found.upTo.slice(0, n).reverse(),
+    cost: found.cost.slice(0, n).reverse(),
+    pick: found.pick.slice(0, n).reverse(),
+  }
 }
 
-/** Steps as they are found, from the one that holds farthest to the cheapest. */
-class Steps {
-  private upTo: Float64Array
-  private cost: Float64Array
-  private pick: Uint8Array
-  private count = 0
+/** Steps as they are found, from the one that holds farthest to the cheapest; room that is used again and again. */
+let found = { upTo: new Float64Array(256), cost: new Float64Array(256), pick: new Uint8Array(256) }
 
-  constructor(room: number) {
-    this.upTo = new Float64Array(room)
-    this.cost = new Float64Array(room)
-    this.pick = new Uint8Array(room)
+function room(steps: number): void {
+  const n = found.upTo.length
+  if (steps > n) {
+    const more = Math.max(steps, 2 * n)
+    found = { upTo: new Float64Array(more), cost: new Float64Array(more), pick: new Uint8Array(more) }
   }
+}
 
-  /** `instead`: the last one holds farther than is ever needed, and is replaced. */
-  add(upTo: number, cost: number, pick: number, instead: boolean): void {
-    if (this.count > 0 && (instead || this.upTo[this.count - 1] === upTo)) this.count--
-    if (this.count === this.upTo.length) this.grow()
-    this.upTo[this.count] = upTo
-    this.cost[this.count] = cost
-    this.pick[this.count] = pick
-    this.count++
-  }
-
-  rising(): Staircase {
-    return {
-      upTo: this.upTo.slice(0, this.count).reverse(),
-      cost: this.cost.slice(0, this.count).reverse(),
-      pick: this.pick.slice(0, this.count).reverse(),
-    }
-  }
-
-  private grow(): void {
-    const [upTo, cost, pick] = [this.upTo, this.cost, this.pick]
-    this.upTo = new Float64Array(2 * upTo.length)
-    this.upTo.set(upTo)
-    this.cost = new Float64Array(2 * cost.length)
-    this.cost.set(cost)
-    this.pick = new Uint8Array(2 * pick.length)
-    this.pick.set(pick)
+/** The same where `more` is used up beforehand; only steps beyond `least`. */
+export function shifted(s: Staircase, more: number, least: number): Staircase {
+  let first = 0
+  while (first < s.upTo.length && s.upTo[first]! - more < least) first++
+  return {
+    upTo: s.upTo.subarray(first).map((v) => v - more),
+    cost: s.cost.subarray(first),
+    pick: s.pick.subarray(first),
   }
 }
 

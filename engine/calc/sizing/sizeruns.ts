@@ -48,6 +48,7 @@ const MOST_CHOICES = 60
 /** The conductors of least copper at the currents of one trial, or why there are none. */
 export function sizeRuns(c: SizingCase): SizedRuns | { readonly unsized: readonly Kept[] } | NoSizes {
   const { design, ruleSet, laid, free, floor } = c
+  if (c.before && !hasMesh(laid)) return c.before
   const { needs, unsized } = allNeeds(c)
   if (unsized.length > 0) return { unsized }
   if (c.before && stands(c.before, needs)) return c.before
@@ -78,6 +79,10 @@ export function sizeRuns(c: SizingCase): SizedRuns | { readonly unsized: readonl
     for (const { cut } of broken) cuts.push(cut)
   }
 }
+
+/** In a tree no current hangs on a size: what was chosen stands. */
+const hasMesh = ({ states }: States): boolean =>
+  states.some(({ any }) => any.envelope.block.some((block) => block >= 0))
 
 /** Outside meshes drops hang on sizes alone: what was chosen for the same needs is chosen again. */
 const stands = ({ needs: before, cuts }: SizedRuns, needs: Needs): boolean =>
