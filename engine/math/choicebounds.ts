@@ -1,4 +1,4 @@
-import type { Choosing } from './choosing'
+import type { Choosing } from './choice'
 
 export interface Bounded {
   /** Cheapest option of each choice that can be part of an answer; cheaper ones cannot. */

@@ -1,4 +1,4 @@
-import type { Choosing } from './choosing'
+import type { Choosing } from './choice'
 
 /** Choices that weigh on the same limits in the same proportions, as one choice with more options. */
 export interface ChoiceGroup {

@@ -1,24 +1,8 @@
+import type { Choosing, Options } from './choice'
 import { bounded, ROUNDING } from './choicebounds'
 import { type ChoiceGroup, grouped, isEven, weightsOf } from './choicegroups'
 import { type NestedAnswer, nestedChoices } from './nestedchoice'
 import { nest } from './nesting'
-import type { Options } from './staircase'
-
-export type { Options } from './staircase'
-
-/** One option of each choice, so that no limit is exceeded, at least cost. Costs and uses ≥ 0. */
-export interface Choosing {
-  readonly choices: readonly Options[]
-  readonly limits: readonly Limit[]
-}
-
-/** Σ factor · use over the choices named ≤ most. */
-export interface Limit {
-  readonly most: number
-  readonly choices: readonly number[]
-  /** Above 0, one a choice. */
-  readonly factors: readonly number[]
-}
 
 export type Chosen =
   /** `atLeast`: no answer costs less. It is `cost` but for rounding where nothing crosses and staircases stay short. */

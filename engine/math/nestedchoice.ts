@@ -1,3 +1,4 @@
+import type { Options } from './choice'
 import type { Nesting } from './nesting'
 import {
   limitStep,

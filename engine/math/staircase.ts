@@ -1,3 +1,5 @@
+import type { Options } from './choice'
+
 /**
  * Least cost by how much of a limit is used up already: a step function of `used`, rising. Step i holds up to
  * `upTo[i]` and costs `cost[i]`; both rise; beyond the last step there is no way. `pick[i]` is the option that the
@@ -7,12 +9,6 @@ export interface Staircase {
   readonly upTo: Float64Array
   readonly cost: Float64Array
   readonly pick: Uint8Array
-}
-
-/** Options of one choice, cheapest first: the dearer, the less it uses. */
-export interface Options {
-  readonly cost: readonly number[]
-  readonly use: readonly number[]
 }
 
 /** Costs nothing up to a limit. */

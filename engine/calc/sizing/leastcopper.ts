@@ -1,4 +1,5 @@
-import { choose, type Limit } from '../../math/choosing'
+import type { Limit } from '../../math/choice'
+import { choose } from '../../math/choosing'
 import type { ConductorId } from '../../model/design'
 import type { DropCut } from './dropcuts'
 import type { FreeRun } from './freeruns'

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { type Choosing, choose, type Limit, type Options } from '../../../engine/math/choosing'
+import type { Choosing, Limit, Options } from '../../../engine/math/choice'
+import { choose } from '../../../engine/math/choosing'
 import { solveLp } from '../../reference/highs'
 import { Random } from '../../reference/random'
 
