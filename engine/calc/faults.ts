@@ -113,9 +113,9 @@ function breakingIn({ state, feeding, gap }: FaultNetworks): (branch: number) =>
 
 type Place = Pick<Extract<DeviceFault['greatest'], { value: unknown }>['value'], 'at' | 'to' | 'everyPair'>
 
-/** A node is named after one of its terminals; the frame is none. */
+/** A node is named after one of its terminals; the frame is none. No id of a part holds a slash. */
 function terminalOf(node: string | undefined): TerminalRef | null {
-  const slash = node?.lastIndexOf('/') ?? -1
+  const slash = node?.indexOf('/') ?? -1
   return node === undefined || slash < 0
     ? null
     : { part: node.slice(0, slash), terminal: node.slice(slash + 1) }

@@ -23,6 +23,16 @@ const name = (most: number) => {
   return z.string(words).min(1, words).max(most, words)
 }
 
+/** Ids of parts and conductors: no slash, which parts them from what is theirs in names such as "part/terminal". */
+const id = () => {
+  const words = says('an id of 1 to 64 characters without a slash')
+  return z
+    .string(words)
+    .min(1, words)
+    .max(64, words)
+    .regex(/^[^/]*$/, words)
+}
+
 const figure = (least: number, most: number, unit: string) => {
   const words = says(`a number from ${least} to ${most} ${unit}`.trim())
   return z.number(words).min(least, words).max(most, words)
@@ -73,7 +83,7 @@ export const settingsSchema = z.looseObject({
 })
 
 export const partSchema = z.looseObject({
-  id: name(64),
+  id: id(),
   kind: name(64),
   designation: name(40),
   name: text(200).default(''),
@@ -88,7 +98,7 @@ export const partSchema = z.looseObject({
 })
 
 export const conductorSchema = z.looseObject({
-  id: name(64),
+  id: id(),
   number: name(40),
   from: reference(),
   to: reference(),

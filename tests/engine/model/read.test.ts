@@ -1,10 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { networkOf } from '../../../engine/calc/network'
 import { apply } from '../../../engine/edit/apply'
 import { readDesign } from '../../../engine/kinds/readdesign'
 import type { Design } from '../../../engine/model/design'
 import { STEPS, upgrade } from '../../../engine/model/upgrade'
 import { writeDesign } from '../../../engine/model/write'
+import { analyse } from '../../../engine/rules/analyse'
 
 const FILES = new URL('../../files/', import.meta.url).pathname
 const kept = (name: string): string => readFileSync(`${FILES}${name}`, 'utf8')
@@ -182,6 +184,26 @@ describe('what can be read opens', () => {
     const [parts, conductors, places] = count(spoilt((f) => delete f.parts[1].kind))
     expect([parts, conductors]).toEqual([5, 4])
     expect(places).toEqual(['parts[1].kind', 'conductors[0].to.part', 'conductors[1].from.part'])
+  })
+
+  test('an id with a slash could pass for a terminal or a branch of another part: refused', () => {
+    const slashed = (file: Raw): void => {
+      const stranger = file.parts.at(-1)
+      file.parts.push({ ...stranger, id: `${stranger.id}/a`, designation: 'U77' })
+      file.conductors[5].from = { part: stranger.id, terminal: 'a/b' }
+      file.conductors.push({ ...file.conductors[5], id: 'c77', number: 'W77', returnOf: null })
+      file.conductors.at(-1).from = { part: `${stranger.id}/a`, terminal: 'b' }
+    }
+    const [parts, conductors, places] = count(spoilt(slashed))
+    expect([parts, conductors]).toEqual([6, 6])
+    expect(places).toEqual(['parts[6].id', 'conductors[6].from.part'])
+
+    const branch = networkOf(opened(sample).design, 'any', new Set()).branches.keys().next().value!
+    const { design, places: refused } = opened(spoilt((f) => (f.conductors[4].id = branch)))
+    expect(branch).toContain('/')
+    expect(refused[0]).toBe('conductors[4].id')
+    expect(() => analyse(design)).not.toThrow()
+    expect(() => analyse(opened(spoilt(slashed)).design)).not.toThrow()
   })
 
   test('other faults of a part are mended: place, turn, values', () => {

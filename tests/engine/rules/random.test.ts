@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { type Answer, analyse, type Design } from '../../../engine/index'
+import { type Answer, analyse, type Design, readDesign, writeDesign } from '../../../engine/index'
 import { Random } from '../../reference/random'
 import { randomDesign } from './randomdesign'
 
@@ -49,6 +49,16 @@ describe('random designs', () => {
       }
     },
   )
+
+  it('written, read back and analysed without an error', { timeout: 120_000 }, () => {
+    for (let seed = 101; seed <= 300; seed++) {
+      const random = new Random(seed)
+      const text = writeDesign(randomDesign(random, random.whole(1, 40), seed % 2 ? 'wild' : 'sensible'))
+      const { design } = readDesign(text)
+      expect(design, `seed ${seed}`).toBeDefined()
+      expect(() => analyse(design!), `seed ${seed}`).not.toThrow()
+    }
+  })
 
   it('the same design gives the same answers, and keys of findings are unique', () => {
     for (let seed = 1; seed <= 20; seed++) {
