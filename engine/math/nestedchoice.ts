@@ -1,15 +1,6 @@
 import type { Options } from './choice'
 import type { Nesting } from './nesting'
-import {
-  limitStep,
-  type Options,
-  type Staircase,
-  shifted,
-  stepAt,
-  thinned,
-  together,
-  withChoice,
-} from './staircase'
+import { limitStep, type Staircase, shifted, stepAt, thinned, together, withChoice } from './staircase'
 
 /** Steps of one staircase kept; beyond them it is thinned, and how far that may be off is counted. */
 const ENOUGH_STEPS = 4000
