@@ -180,7 +180,9 @@ export { acceptedWords, LEVEL_WORDS, sentence } from './words/findings'
 export { conductorName, figure, listed, partName } from './words/names'
 export { noOperatingWords, operatingNoteWords } from './words/operate'
 export type { Sentence } from './words/sentence'
+export { whyShortCircuit } from './words/shortcircuit'
 export { choiceWords, copperWords, keptWords, noSizeWords, sizeName, whyChosen } from './words/sizing'
+export { sourceWords } from './words/sourced'
 export {
   amountWords,
   guardWords,

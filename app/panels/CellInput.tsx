@@ -35,6 +35,7 @@ export function CellInput({ field, value, id, label, disabled = false, onChange 
           {...named}
           value={typeof value === 'string' ? value : ''}
           {...(field.lines ? { lines: field.lines } : {})}
+          {...(field.form && isDateOrNone(value) ? { type: field.form } : {})}
           onChange={onChange}
         />
       )
@@ -67,3 +68,6 @@ export function CellInput({ field, value, id, label, disabled = false, onChange 
       )
   }
 }
+
+/** A date that is written otherwise, as files from elsewhere may have it, stays text: a calendar would show nothing. */
+const isDateOrNone = (value: Cell): boolean => value === '' || /^\d{4}-\d\d-\d\d$/.test(String(value))

@@ -1,4 +1,4 @@
-import { type Design, type Edit, OWN_RULES, type Settings, type Value } from '../../engine'
+import { type CellField, type Design, type Edit, OWN_RULES, type Settings, type Value } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { DESIGN_FIELDS } from './designfields'
 import { FieldRow } from './FieldRow'
@@ -21,7 +21,7 @@ export function DesignCard() {
         {Object.entries(DESIGN_FIELDS).map(([key, field]) => (
           <FieldRow
             key={key}
-            field={field}
+            field={key === 'ruleSet' ? withUnknown(field, settings.ruleSet) : field}
             value={key === 'systemV' ? String(settings.systemV) : settings[key as keyof Settings]}
             disabled={disabled}
             onChange={(value) => doEdit(`Change ${field.label.toLowerCase()}`, editOf(design, key, value))}
@@ -32,6 +32,12 @@ export function DesignCard() {
       <Legend />
     </>
   )
+}
+
+/** A rule set that this version does not know stays chosen, and says so. */
+function withUnknown(field: CellField, key: string): CellField {
+  if (field.type !== 'choice' || key in field.options) return field
+  return { ...field, options: { ...field.options, [key]: `${key} (not known to this version)` } }
 }
 
 /** Choosing own figures for the first time begins with those of the rule set that was chosen before. */

@@ -1,21 +1,19 @@
 import {
   type Conductor,
-  figure,
-  guardWords,
   meteredWords,
   partById,
-  partName,
   type RunAnswer,
+  ruleSetOf,
   type TerminalRef,
-  verdictWords,
-  whyAmpacity,
 } from '../../engine'
 import { useOpen } from '../store/open'
-import { Amount } from './Amount'
-import { EndRow } from './EndRow'
-import { Why, WhyLines } from './Why'
+import { glanceOf } from './glance'
+import { RunDrop } from './RunDrop'
+import { RunGlance } from './RunGlance'
+import { ShortCircuit } from './ShortCircuit'
+import { Why } from './Why'
 
-/** What was computed for a conductor, each figure with its derivation behind "why?". */
+/** What was computed for a conductor: the three figures that decide, then the rest, each with its derivation. */
 export function RunAnswers({ run, conductor }: { run: RunAnswer; conductor: Conductor }) {
   const design = useOpen((s) => s.design)
   const designation = (end: TerminalRef) => partById(design, end.part)?.designation ?? end.part
@@ -27,54 +25,36 @@ export function RunAnswers({ run, conductor }: { run: RunAnswer; conductor: Cond
           : 'Mains: for licensed persons only. Not checked here.'}
       </p>
     )
-  const guards = guardWords(run, design)
-  const verdict = 'value' in run.verdict ? run.verdict.value : 'not-checked'
+  const ruleSet = ruleSetOf(design)
+  const { carries } = glanceOf(run)
   return (
     <div className="answers" data-testid="run-answers">
+      {!ruleSet && (
+        <p className="failure">
+          This version does not know the rule set "{design.settings.ruleSet}": what hangs on it is not
+          checked.
+        </p>
+      )}
+      <RunGlance run={run} at={(end) => designation(conductor[end])} />
       <dl>
-        <dt>Worst case, from → to</dt>
-        <dd data-testid="forward">
-          <Why answer={run.forward} />
-        </dd>
-        <dt>Worst case, to → from</dt>
-        <dd data-testid="backward">
-          <Why answer={run.backward} />
-        </dd>
-        <dt>{run.ownFigure ? 'Design current (own figure)' : 'Design current'}</dt>
-        <dd>
-          <Amount answer={run.design} />
-        </dd>
-        {run.sustained && (
+        {run.ownFigure && (
           <>
-            <dt>Lasting fault</dt>
+            <dt>Computed {carries.way}</dt>
             <dd>
-              <Sustained answer={run.sustained} />
+              <Why answer={carries.witness} />
             </dd>
           </>
         )}
-        <dt>Ampacity</dt>
-        <dd>
-          {'value' in run.ampacity ? (
-            <WhyLines
-              head={<Amount answer={{ value: run.ampacity.value.amps }} />}
-              lines={[
-                ...whyAmpacity(run.ampacity.value),
-                ...(run.ampacity.value.confirmed ? [] : ['This figure could not be confirmed']),
-              ]}
-            />
-          ) : (
-            <Amount answer={run.ampacity} />
-          )}
-        </dd>
-        <dt>Protection</dt>
-        <dd className={`verdict ${verdict}`}>
-          <b>
-            {verdictWords(run, design)}
-            {guards && `: ${guards}`}
-          </b>
-        </dd>
-        <EndRow at={designation(conductor.from)} answer={run.from} />
-        <EndRow at={designation(conductor.to)} answer={run.to} />
+        {carries.other && (
+          <>
+            <dt>Worst case {carries.other.way}</dt>
+            <dd data-testid={carries.other.testId}>
+              <Why answer={carries.other.answer} />
+            </dd>
+          </>
+        )}
+        <RunDrop conductor={conductor.id} />
+        <ShortCircuit conductor={conductor.id} at={(end) => designation(conductor[end])} />
         {run.metered && (
           <>
             <dt>Meter</dt>
@@ -82,15 +62,7 @@ export function RunAnswers({ run, conductor }: { run: RunAnswer; conductor: Cond
           </>
         )}
       </dl>
+      {ruleSet && <p className="by-rules">By {ruleSet.title}</p>}
     </div>
   )
-}
-
-/** The most that a return can carry for as long as no fuse blows. */
-function Sustained({ answer }: { answer: NonNullable<RunAnswer['sustained']> }) {
-  const design = useOpen((s) => s.design)
-  if ('notChecked' in answer) return <Amount answer={answer} />
-  const { amps, guards } = answer.value
-  const lines = guards.map((g) => `${partName(design, g.part)} limits it to ${figure(g.amps, 'A')}`)
-  return <WhyLines head={<Amount answer={{ value: amps }} />} lines={lines} />
 }

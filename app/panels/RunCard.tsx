@@ -5,6 +5,7 @@ import { returnOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { select, setOverlay, useView } from '../store/view'
+import { BandPlotView } from './BandPlotView'
 import { RunAnswers } from './RunAnswers'
 import { RunFields } from './RunFields'
 
@@ -34,6 +35,7 @@ export function RunCard({ conductor }: { conductor: Conductor }) {
       {run && <RunAnswers run={run} conductor={conductor} />}
       {asOne && <p className="quiet">One line, two conductors: what you set here is set on both.</p>}
       <RunFields conductor={conductor} all={asOne ? [conductor.id, mate] : [conductor.id]} />
+      <BandPlotView conductor={conductor.id} />
     </>
   )
 }

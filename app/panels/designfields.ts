@@ -12,7 +12,7 @@ export const DESIGN_FIELDS: Readonly<Partial<Record<keyof Settings, CellField>>>
   customer: { type: 'text', label: 'Customer', about: 'Whom the drawing is for.', initial: '' },
   designer: { type: 'text', label: 'Drawn by', about: 'Who answers for the drawing.', initial: '' },
   revision: { type: 'text', label: 'Revision', about: 'Letter or number of this revision.', initial: 'A' },
-  date: { type: 'text', label: 'Date', about: 'Date of this revision, year-month-day.', initial: '' },
+  date: { type: 'text', label: 'Date', about: 'Date of this revision.', initial: '', form: 'date' },
   systemV: {
     type: 'choice',
     label: 'System voltage',

@@ -55,6 +55,8 @@ export interface TextField extends Common {
   readonly type: 'text'
   readonly initial: string
   readonly lines?: number
+  /** ISO 8601: the card offers a calendar. */
+  readonly form?: 'date'
 }
 
 export interface ChoiceField<K extends string = string> extends Common {

@@ -9,8 +9,10 @@ import type {
   WorstCase,
 } from '../calc/answers'
 import type { Design } from '../model/design'
+import { sizeByKey } from '../tables/sizes'
 import { conductorName, figure, listed, partName } from './names'
 import { reasonWords } from './reasons'
+import { sourceWords } from './sourced'
 
 /** Why a current is as large as it is: the state of the devices that brings it about, greatest first. */
 export function whyCurrent(worst: WorstCase, design: Design): string[] {
@@ -47,9 +49,14 @@ export function whyProtected(end: EndAnswer, design: Design): string[] {
   )
 }
 
-export function whyAmpacity(ampacity: Ampacity): string[] {
-  const base = `${figure(ampacity.baseAmps, 'A')} from the table`
-  return [base, ...ampacity.factors.map((f) => `× ${figure(f.value, '')} ${f.name}`)]
+/** The row and column of the table, the factors, and where each comes from. */
+export function whyAmpacity({ baseAmps, row, columnC, source, factors, confirmed }: Ampacity): string[] {
+  const size = sizeByKey(row)?.name ?? row
+  return [
+    `${figure(baseAmps, 'A')}: row ${size}, column ${columnC} °C of ${sourceWords(source)}`,
+    ...factors.map((f) => `× ${figure(f.value, '')} ${f.name}: ${sourceWords(f.source)}`),
+    ...(confirmed ? [] : ['One of these figures could not be confirmed']),
+  ]
 }
 
 /** One short statement on a not checked answer, for a card or a sheet. */
