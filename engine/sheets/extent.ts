@@ -1,4 +1,3 @@
-import type { Layout } from './layout'
 import type { Area } from './paper'
 import type { SceneLabel } from './scene'
 
@@ -17,12 +16,3 @@ export function around(areas: readonly Area[]): Area {
 /** The room that a label takes: a turned one stands on its top left corner and reads upwards. */
 export const extentOf = ({ x, y, w, h, turn }: SceneLabel): Area =>
   turn === 0 ? { x, y, w, h } : { x, y: y - w, w: h, h: w }
-
-/** The area that a layout takes with its labels. */
-export const extentOfLayout = (layout: Layout, labels: readonly SceneLabel[]): Area =>
-  around([
-    ...layout.parts,
-    ...layout.flags.map((f) => f.box),
-    ...layout.conductors.flatMap((c) => c.points.map(([x, y]) => ({ x, y, w: 0, h: 0 }))),
-    ...labels.map(extentOf),
-  ])

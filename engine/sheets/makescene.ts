@@ -1,7 +1,7 @@
 import type { Answers } from '../calc/answers'
 import type { Design } from '../model/design'
-import { extentOfLayout } from './extent'
 import { contentOf, layoutOf } from './layout'
+import { extentOfLayout } from './layoutextent'
 import { placeRunLabels } from './placeruns'
 import type { Scene, SceneView } from './scene'
 
