@@ -17,6 +17,7 @@ import { App } from './App'
 import { Broken } from './Broken'
 import { startAutosave } from './files/autosave'
 import { startPoints } from './files/keeppoints'
+import { keepForOffline } from './files/offline'
 import { openAtStart } from './files/session'
 import { startThumbnails } from './files/thumbnails'
 import { watchKeys } from './store/keys'
@@ -30,6 +31,7 @@ watchKeys()
 startAutosave()
 startThumbnails()
 startPoints()
+keepForOffline()
 
 startEngine()
 

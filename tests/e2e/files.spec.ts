@@ -100,6 +100,29 @@ test('a second tab on the same design looks, and opens as a copy', async ({ cont
   await expect(first.part('M2')).toBeVisible()
 })
 
+test('a second tab takes over as the first has left it, once the first is closed', async ({ context }) => {
+  const first = new Table(await context.newPage())
+  await first.openSmallVan(smallVan())
+  await first.dragFromShelf('fan', [500, 600])
+  await expect(first.page.getByText('Kept in this browser', { exact: true })).toBeVisible()
+  const second = new Table(await context.newPage())
+  await second.open()
+  await expect(second.part('M2')).toBeVisible()
+  await first.page.keyboard.press('Control+d')
+  await expect(first.part('M3')).toBeVisible()
+  await expect(first.page.getByText('Kept in this browser', { exact: true })).toBeVisible()
+  await first.page.close()
+
+  await second.page.getByRole('button', { name: 'Change it here' }).click()
+  await expect(second.part('M3')).toBeVisible()
+  await second.part('M3').click()
+  await second.page.keyboard.press('Delete')
+  await expect(second.part('M3')).toHaveCount(0)
+  const third = new Table(await context.newPage())
+  await third.open()
+  await expect(third.page.getByRole('alert').filter({ hasText: 'Another tab has this design' })).toBeVisible()
+})
+
 test('designs are listed with their pictures, opened and thrown away', async ({ page }) => {
   const table = new Table(page)
   await table.openSmallVan(smallVan())
