@@ -2,6 +2,12 @@ import type { Blocks } from '../math/blocks'
 import { sharesIn } from '../math/division'
 import type { Prepared } from './prepare'
 
+export interface DeviceShares {
+  of(branch: number): Float64Array
+  /** The same number for branches whose currents are the same figure, and −n − 1 for its opposite; NaN: not known. */
+  alike(branch: number): number
+}
+
 /**
  * Prepares, for any branch, its current from → to for 1 A that each device delivers (in at its positive, out at its
  * negative terminal), by device; means something only in sums that balance in every net. A bridge tells the part that
@@ -9,13 +15,17 @@ import type { Prepared } from './prepare'
  * on a joint counts as the joint. All 0 for a self-loop.
  * Cost of one branch: O(devices); in a block O(nodes of the net) more, a factorisation of the block and a solve.
  */
-export function deviceShares(p: Prepared, b: Blocks): (branch: number) => Float64Array {
+export function deviceShares(p: Prepared, b: Blocks): DeviceShares {
   const { graph, positive, negative } = p
   const end = ends(b)
   const share = new Float64Array(graph.vertexCount)
+  const terminals = terminalsByRank(p, b)
+
+  const hangingFrom = (branch: number): number =>
+    b.bridge[graph.tail[branch]!] === branch ? graph.tail[branch]! : graph.head[branch]!
 
   const ofBridge = (branch: number): Float64Array => {
-    const hanging = b.bridge[graph.tail[branch]!] === branch ? graph.tail[branch]! : graph.head[branch]!
+    const hanging = hangingFrom(branch)
     const first = b.rank[hanging]!
     const last = end[hanging]!
     const sign = hanging === graph.tail[branch] ? 1 : -1
@@ -46,11 +56,47 @@ export function deviceShares(p: Prepared, b: Blocks): (branch: number) => Float6
     return found
   }
 
-  return (branch) => {
-    if (graph.tail[branch] === graph.head[branch]) return new Float64Array(positive.length)
-    const block = b.of[branch]!
-    return block >= 0 ? ofMeshed(branch, block) : ofBridge(branch)
+  return {
+    of(branch) {
+      if (graph.tail[branch] === graph.head[branch]) return new Float64Array(positive.length)
+      const block = b.of[branch]!
+      return block >= 0 ? ofMeshed(branch, block) : ofBridge(branch)
+    },
+    alike(branch) {
+      if (graph.tail[branch] === graph.head[branch] || b.of[branch]! >= 0) return Number.NaN
+      const hanging = hangingFrom(branch)
+      const from = terminals.before[b.rank[hanging]!]!
+      const to = terminals.before[end[hanging]!]!
+      const outward = hanging === graph.tail[branch]
+      if (to - from !== 1) {
+        const span = positive.length + from * (2 * positive.length + 1) + to
+        return outward ? span : -span - 1
+      }
+      const device = terminals.device[from]!
+      const delivers = outward === (p.positive[device] === terminals.vertex[from])
+      return delivers ? device : -device - 1
+    },
   }
+}
+
+/** Terminals of devices in the order of their nodes, and how many stand before each place in that order. */
+function terminalsByRank(
+  { positive, negative, graph }: Prepared,
+  { rank }: Blocks,
+): { before: Int32Array; device: Int32Array; vertex: Int32Array } {
+  const before = new Int32Array(graph.vertexCount + 1)
+  for (const ends of [positive, negative]) for (const v of ends) before[rank[v]! + 1]!++
+  for (let k = 0; k < graph.vertexCount; k++) before[k + 1]! += before[k]!
+  const next = before.slice()
+  const device = new Int32Array(2 * positive.length)
+  const vertex = new Int32Array(2 * positive.length)
+  for (const ends of [positive, negative])
+    ends.forEach((v, d) => {
+      const i = next[rank[v]!]!++
+      device[i] = d
+      vertex[i] = v
+    })
+  return { before, device, vertex }
 }
 
 /** Place in the order after the last vertex at or below each vertex; below a bridge or a root they stand together. */

@@ -74,14 +74,19 @@ export function envelopes(p: Prepared): EnvelopeResult {
     bounds.max[e] = Number.NaN
   }
   const greatest = greatestOf(p, all)
-  const coefficients = deviceShares(p, b)
-  let asked = -1
-  let shares: Float64Array = new Float64Array(0)
+  const { of: coefficients, alike } = deviceShares(p, b)
+  const told = new Map<number, Witness>()
+  const search = (branch: number, side: 'min' | 'max'): Witness => {
+    const shares = coefficients(branch)
+    return greatest(side === 'max' ? shares : shares.map((c) => -c))?.witness ?? NONE
+  }
   const witness = (branch: number, side: 'min' | 'max'): Witness => {
     if (noAnswer.has(branch)) return NONE
-    if (branch !== asked) shares = coefficients(branch)
-    asked = branch
-    return greatest(side === 'max' ? shares : shares.map((c) => -c))?.witness ?? NONE
+    const figure = side === 'max' ? alike(branch) : -alike(branch) - 1
+    if (Number.isNaN(figure)) return search(branch, side)
+    const found = told.get(figure) ?? search(branch, side)
+    told.set(figure, found)
+    return found
   }
   return {
     prepared: p,

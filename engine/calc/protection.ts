@@ -51,6 +51,8 @@ export function protection(p: Prepared): ProtectionResult {
   const order = sourceOrder(p)
   const content = byNet(p)
   const solved = new Map<number, SolvedNet>()
+  /** Edge of each conductor in the network of its own net. */
+  const edgeOf = new Int32Array(m).fill(-1)
   for (let net = 0; net < p.netCount; net++) {
     const conductors = content.branches[net]!.filter((e) => p.form.branches[e]!.kind === 'conductor')
     if (conductors.length === 0 || order.circling[net] === 1) continue
@@ -59,6 +61,7 @@ export function protection(p: Prepared): ProtectionResult {
     solved.set(net, { feed, ...flows })
     feed.branch.forEach((e, i) => {
       if (e === -1 || p.net[p.graph.tail[e]!] !== net || p.form.branches[e]!.kind !== 'conductor') return
+      edgeOf[e] = i
       intoFrom[e] = agreed(flows, i, 'tail')
       intoTo[e] = agreed(flows, i, 'head')
     })
@@ -66,9 +69,7 @@ export function protection(p: Prepared): ProtectionResult {
 
   const placeOf = (branch: number, end: 'from' | 'to') => {
     const feed = solved.get(p.net[p.graph.tail[branch]!]!)?.feed
-    return (
-      feed && ({ feed, edge: feed.branch.indexOf(branch), side: end === 'from' ? 'tail' : 'head' } as const)
-    )
+    return feed && ({ feed, edge: edgeOf[branch]!, side: end === 'from' ? 'tail' : 'head' } as const)
   }
   return {
     intoFrom,
@@ -87,7 +88,7 @@ export function protection(p: Prepared): ProtectionResult {
         const devices = circleFrom(order, net).map((d) => p.form.devices[d]!.id)
         return { notChecked: { code: 'source-cycle', devices } }
       }
-      const edge = here.feed.branch.indexOf(branch)
+      const edge = edgeOf[branch]!
       const side = end === 'from' ? 'tail' : 'head'
       const flow = (end === 'from' ? intoFrom : intoTo)[branch]!
       if (Number.isNaN(flow)) {

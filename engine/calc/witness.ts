@@ -52,8 +52,8 @@ export function greatestOf(
     if (!found) return undefined
     const { value, x, ray } = found
     const currents = keepPayers(all, objective, x)
-    const along = ray ? keepPayers(all, objective, ray) : currents.map(() => 0)
-    return { value, currents, witness: { devices: listed(p, currents), ray: listed(p, along) } }
+    const along = ray ? listed(p, keepPayers(all, objective, ray)) : []
+    return { value, currents, witness: { devices: listed(p, currents), ray: along } }
   }
 }
 
@@ -63,11 +63,13 @@ function keepPayers(all: NetSystems, objective: Float64Array, x: Float64Array): 
   const keep = (devices: Int32Array): void => {
     let pays = 0
     let moved = 0
-    for (const d of devices) {
+    for (let i = 0; i < devices.length; i++) {
+      const d = devices[i]!
       pays += objective[d]! * x[d]!
       moved += Math.abs(x[d]!)
     }
-    if (pays > WORTH_TELLING * moved) for (const d of devices) kept[d] = x[d]!
+    if (pays > WORTH_TELLING * moved)
+      for (let i = 0; i < devices.length; i++) kept[devices[i]!] = x[devices[i]!]!
   }
   for (const s of all.systems) keep(s.devices)
   for (const d of all.inOneNet) keep(Int32Array.of(d))

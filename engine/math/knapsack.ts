@@ -19,7 +19,8 @@ export function knapsack(
   let largest = 0
   let mostUp = Number.NEGATIVE_INFINITY
   let leastDown = Number.POSITIVE_INFINITY
-  for (const i of of) {
+  for (let k = 0; k < of.length; k++) {
+    const i = of[k]!
     const g = gain[i]!
     x[i] = 0
     largest = Math.max(largest, Math.abs(g))
@@ -32,14 +33,16 @@ export function knapsack(
     mostUp >= leastDown ? (mostUp + leastDown) / 2 : priceBetween(of, gain, low, high, mostUp, leastDown)
 
   let left = 0
-  for (const i of of) {
+  for (let k = 0; k < of.length; k++) {
+    const i = of[k]!
     const g = gain[i]!
     if (Math.abs(g - price) <= tie) continue
     x[i] = g > price ? high[i]! : low[i]!
     left -= x[i]!
   }
   let value = 0
-  for (const i of of) {
+  for (let k = 0; k < of.length; k++) {
+    const i = of[k]!
     if (left !== 0 && Math.abs(gain[i]! - price) <= tie) {
       x[i] = left > 0 ? Math.min(left, high[i]!) : Math.max(left, low[i]!)
       left -= x[i]!
@@ -60,7 +63,8 @@ function priceBetween(
 ): number {
   const open: number[] = []
   let sum = 0
-  for (const i of of) {
+  for (let k = 0; k < of.length; k++) {
+    const i = of[k]!
     const g = gain[i]!
     if (low[i] === Number.NEGATIVE_INFINITY || (g >= leastDown && high[i] !== Number.POSITIVE_INFINITY))
       sum += high[i]!

@@ -151,7 +151,7 @@ function contactsOf(border: Border): PlannedContact[] {
 function shuntsIn(border: Border, all: Prepared): PlannedShunt[] {
   const shunts = border.form.branches.filter((b) => b.kind === 'shunt')
   if (shunts.length === 0) return []
-  const shares = deviceShares(all, blocksOf(all.graph))
+  const shares = deviceShares(all, blocksOf(all.graph)).of
   return shunts.map(({ id }) => {
     const { part, branch } = border.branches.get(id)!
     const { truth } = meter(all, shares, {
