@@ -8,18 +8,24 @@ import { Shelf } from './panels/Shelf'
 import { StatusLine } from './panels/StatusLine'
 import { TopStrip } from './panels/TopStrip'
 import { useView } from './store/view'
+import { TryPanel } from './tryit/TryPanel'
 
 export function App() {
-  const shelf = useView((s) => s.shelf)
+  const shelf = useView((s) => s.shelf && !s.trying)
+  const trying = useView((s) => s.trying)
   return (
     <div className="app">
       <TopStrip />
       {shelf && <Shelf />}
       <Canvas />
-      <aside className="side">
-        <Card />
-        <Findings />
-      </aside>
+      {trying ? (
+        <TryPanel />
+      ) : (
+        <aside className="side">
+          <Card />
+          <Findings />
+        </aside>
+      )}
       <StatusLine />
       <Overlays />
       <Said />

@@ -3,6 +3,7 @@ import '../theme/canvas.css'
 import '../theme/joining.css'
 import '../theme/runs.css'
 import '../theme/lenses.css'
+import '../theme/tryit.css'
 import {
   Background,
   BackgroundVariant,
@@ -15,6 +16,8 @@ import { FirstCautions } from '../help/FirstCautions'
 import { LensKey } from '../lenses/LensKey'
 import { useOpen } from '../store/open'
 import { clearSelection, pointAt, select, useView } from '../store/view'
+import { touchPart } from '../tryit/handles'
+import { TryBanner } from '../tryit/TryBanner'
 import { noteAdding } from './adding'
 import { selectAmong } from './among'
 import { useBusy } from './busy'
@@ -41,13 +44,14 @@ function Sheet() {
   const { box, onPointerMove, onMoveEnd } = useSpace()
   useLookAt()
   const busy = useBusy()
+  const trying = useView((s) => s.trying)
   const empty = useOpen((s) => s.hold !== 'loading' && s.design.parts.length === 0)
 
   return (
-    <SheetMenu>
+    <SheetMenu disabled={trying}>
       <div
         ref={box}
-        className="sheet"
+        className={trying ? 'sheet trying' : 'sheet'}
         data-canvas
         aria-busy={busy}
         onPointerDownCapture={noteAdding}
@@ -80,6 +84,9 @@ function Sheet() {
           zoomOnDoubleClick={false}
           disableKeyboardA11y
           onlyRenderVisibleElements={nodes.length > 400}
+          nodesConnectable={!trying}
+          elementsSelectable={!trying}
+          onNodeClick={(e, node) => useView.getState().trying && touchPart(node.id, e.clientX, e.clientY)}
           onPaneClick={clearSelection}
           onPaneContextMenu={clearSelection}
           onNodeContextMenu={(_, node) => {
@@ -95,6 +102,7 @@ function Sheet() {
           <ConductorLayer />
         </ReactFlow>
         {empty && <EmptySheet />}
+        <TryBanner />
         <LensKey />
         <TwoTabs />
         <FirstCautions />

@@ -8,6 +8,7 @@ import { isDrawn } from './drawn'
 import { Labels } from './Labels'
 import { LensFigures } from './LensFigures'
 import { PX } from './scale'
+import { TrialFigures } from './TrialFigures'
 
 /** All conductors of the view in one drawing under the parts, and the labels of the layout. */
 export const ConductorLayer = memo(function ConductorLayer() {
@@ -30,6 +31,7 @@ export const ConductorLayer = memo(function ConductorLayer() {
         ))}
         <Labels />
         <LensFigures />
+        <TrialFigures />
       </svg>
     </ViewportPortal>
   )

@@ -15,7 +15,11 @@ import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { select, toggleConductor, useView } from '../store/view'
 import { linePath } from '../symbols/shape'
+import { FlowLine } from '../tryit/FlowLine'
+import { useFlow } from '../tryit/flowing'
 import { type End, wayOf } from './follow'
+import { takeHold } from './pulling'
+import { gripsOf } from './segments'
 import { useRunTrouble } from './trouble'
 
 /** One conductor on the sheet, with a wide unseen line to catch the pointer. */
@@ -27,25 +31,30 @@ export const ConductorLine = memo(function ConductorLine({ conductor }: { conduc
   const fromAt = useView((s) => s.moving.get(from.part))
   const toAt = useView((s) => s.moving.get(to.part))
   const selected = useView((s) => s.conductors.has(id))
+  const pulled = useView((s) => (s.pulled?.conductor === id ? s.pulled.points : null))
   const trouble = useRunTrouble(id)
   const painted = usePainted(id, laid?.withReturn ?? null)
+  const flow = useFlow(id, laid?.withReturn ?? null)
   const nature = useLatest((s) => s.answers?.runs.get(id)?.nature) ?? laid?.nature ?? 'other'
 
   const a = endOf(fromPart, from, fromAt)
   const b = endOf(toPart, to, toAt)
   if (!a || !b) return null
   const { laidOut } = useLatest.getState()
-  const { points } = wayOf(laid, a, b, (p) => (laidOut ? partById(laidOut, p) : undefined))
+  const way = wayOf(laid, a, b, (p) => (laidOut ? partById(laidOut, p) : undefined))
+  const points = pulled ?? way.points
   const d = linePath(points)
   const { at, upright } = tickAt({ points })
   return (
     <g
-      className={`run ${painted ? 'painted' : nature}${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}
+      className={`run ${painted || flow ? 'painted' : nature}${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}`}
       data-conductor={id}
       data-number={conductor.number}
     >
-      {(selected || (trouble && !painted)) && <path className="halo" d={d} />}
-      {painted ? (
+      {(selected || (trouble && !painted && !flow)) && <path className="halo" d={d} />}
+      {flow ? (
+        <FlowLine flow={flow} points={points} d={d} />
+      ) : painted ? (
         <LookLine look={painted.look} d={d} />
       ) : (
         <>
@@ -55,16 +64,19 @@ export const ConductorLine = memo(function ConductorLine({ conductor }: { conduc
           {trouble && <Flag at={at} />}
         </>
       )}
+      {selected && way.exact && <Grips points={points} />}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: by keyboard, Find and the lists reach every conductor */}
       <path
-        className="catch"
+        className={selected ? 'catch nopan' : 'catch'}
         d={d}
+        onPointerDown={(e) => way.exact && !flow && takeHold(e, id)}
         onClick={(e) => {
           e.stopPropagation()
+          if (useView.getState().trying) return
           if (e.shiftKey) toggleConductor(id)
           else select([], [id])
         }}
-        onContextMenu={() => !selected && select([], [id])}
+        onContextMenu={() => !selected && !useView.getState().trying && select([], [id])}
       />
     </g>
   )
@@ -81,6 +93,21 @@ function endOf(part: Part | undefined, ref: TerminalRef, moved: XY | undefined):
     terminal: [at[0] + terminal.x - part.x, at[1] + terminal.y - part.y],
     side: terminal.side,
   }
+}
+
+/** What the hand takes hold of: a short bar across each stretch that can be moved. */
+function Grips({ points }: { points: readonly XY[] }) {
+  return gripsOf(points).map(({ at: [x, y], upright }) => (
+    <rect
+      key={`${x} ${y}`}
+      className="grip"
+      x={x - (upright ? 0.8 : 1.6)}
+      y={y - (upright ? 1.6 : 0.8)}
+      width={upright ? 1.6 : 3.2}
+      height={upright ? 3.2 : 1.6}
+      rx={0.4}
+    />
+  ))
 }
 
 /** Two short strokes across: this line stands for feed and return. */

@@ -14,8 +14,8 @@ import { useLettering } from './lettering'
 export const Labels = memo(function Labels() {
   const labels = useLatest((s) => s.scene?.labels)
   const zoom = useLettering()
-  // A lens puts its own figures on the lines.
-  const lens = useView((s) => s.lens !== null)
+  // A lens puts its own figures on the lines, and so does a design in use.
+  const lens = useView((s) => s.lens !== null || s.trying)
   return labels?.map((label, i) =>
     'part' in label.of ? (
       // biome-ignore lint/suspicious/noArrayIndexKey: labels are replaced whole with each layout

@@ -15,7 +15,7 @@ const ON_PARTS: readonly (CommandKey | '-')[] = [
   '-',
   'closer',
 ]
-const ON_RUNS: readonly (CommandKey | '-')[] = ['closer', '-', 'remove']
+const ON_RUNS: readonly (CommandKey | '-')[] = ['closer', 'free', '-', 'remove']
 const ON_PAPER: readonly (CommandKey | '-')[] = [
   'place',
   'paste',
@@ -30,13 +30,15 @@ const ON_PAPER: readonly (CommandKey | '-')[] = [
 ]
 
 /** The menu on the sheet: for the parts or conductors under the pointer, or for the paper. */
-export function SheetMenu({ children }: { children: ReactNode }) {
+export function SheetMenu({ children, disabled }: { children: ReactNode; disabled: boolean }) {
   const parts = useView((s) => s.parts.size > 0)
   const runs = useView((s) => s.conductors.size > 0)
   const items = parts ? ON_PARTS : runs ? ON_RUNS : ON_PAPER
   return (
     <ContextMenu.Root>
-      <ContextMenu.Trigger asChild>{children}</ContextMenu.Trigger>
+      <ContextMenu.Trigger asChild disabled={disabled}>
+        {children}
+      </ContextMenu.Trigger>
       <ContextMenu.Portal>
         <ContextMenu.Content className="menu">
           {items.map((key, i) =>

@@ -17,6 +17,7 @@ export function useNodes() {
   const readOnly = useOpen((s) => s.hold !== 'writing')
   const selected = useView((s) => s.parts)
   const view = useView((s) => s.view)
+  const trying = useView((s) => s.trying)
   const [nodes, setNodes] = useState<PartNodeType[]>([])
 
   useLayoutEffect(() => {
@@ -24,9 +25,11 @@ export function useNodes() {
       const known = new Map(before.map((n) => [n.id, n]))
       const { conductors } = useOpen.getState().design
       const shown = parts.filter((part) => isShown(part, view, conductors))
-      return shown.map((part) => nodeOf(part, selected.has(part.id), !readOnly, known.get(part.id)))
+      return shown.map((part) =>
+        nodeOf(part, selected.has(part.id), !readOnly && !trying, known.get(part.id)),
+      )
     })
-  }, [parts, selected, readOnly, view])
+  }, [parts, selected, readOnly, view, trying])
 
   const onNodesChange = useCallback((changes: NodeChange<PartNodeType>[]) => {
     const own = changes.filter((c) => c.type === 'position' || c.type === 'dimensions')

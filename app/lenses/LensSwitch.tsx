@@ -23,6 +23,7 @@ const PICTURES: Readonly<Record<Lens, readonly (readonly [string, number])[]>> =
 /** Which lens lies over the drawing: one of four, or none. */
 export function LensSwitch() {
   const on = useView((s) => s.lens)
+  const trying = useView((s) => s.trying)
   return (
     <fieldset className="cell lenses" aria-label="Lenses">
       {LENS_KEYS.map((lens) => {
@@ -32,6 +33,7 @@ export function LensSwitch() {
             key={lens}
             type="button"
             className="icon"
+            disabled={trying}
             aria-pressed={on === lens}
             aria-label={`Lens: ${title}`}
             title={`Lens: ${title} (${key})`}

@@ -13,6 +13,9 @@ const UNLIMITED = look('Nothing limits it', 2.2, { ink: 'danger', coreMm: 1.2 })
 
 export const CURRENT_LOOKS: readonly Look[] = [...STEPS.map(([, of]) => of), UNLIMITED, NOT_CHECKED]
 
+/** The line weight of a current, A ≥ 0. */
+export const weightOf = (amps: number): Look => STEPS.find(([upTo]) => amps <= upTo)![1]
+
 /** Worst-case current: line weight by the greatest of the conductors that a line stands for, figure on the line. */
 export function currentOf(runs: readonly RunAnswer[]): Painted {
   const counted = runs.filter((r) => !('notChecked' in r.design && r.design.notChecked === 'not-in-network'))
@@ -25,6 +28,5 @@ export function currentOf(runs: readonly RunAnswer[]): Painted {
     if (amps > most) [most, own] = [amps, ownFigure]
   }
   if (most === Infinity) return { look: UNLIMITED, figure: 'no limit', rank: 1e7 }
-  const [, of] = STEPS.find(([upTo]) => most <= upTo)!
-  return { look: of, figure: `${own ? 'own ' : ''}${figure(most, 'A')}`, rank: most }
+  return { look: weightOf(most), figure: `${own ? 'own ' : ''}${figure(most, 'A')}`, rank: most }
 }

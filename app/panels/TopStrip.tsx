@@ -4,6 +4,7 @@ import { LensSwitch } from '../lenses/LensSwitch'
 import { COMMANDS } from '../store/commands'
 import { nextRedo, nextUndo, useOpen } from '../store/open'
 import { setOverlay, setView, toggleShelf, useView } from '../store/view'
+import { TrySwitch } from '../tryit/TrySwitch'
 import { toggleTheme, useTheme } from '../theme/theme'
 import { FileButtons } from './FileButtons'
 
@@ -79,6 +80,7 @@ export function TopStrip() {
         ))}
       </div>
       <LensSwitch />
+      <TrySwitch />
       <div className="cell">
         <button
           type="button"

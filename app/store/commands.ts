@@ -1,11 +1,13 @@
 import { arrangeEdit, conductorById, type Selection } from '../../engine'
 import { saveToDisk } from '../files/session'
 import { LENSES, type Lens } from '../lenses/lens'
+import { toggleTrying } from '../tryit/trial'
 import { copy, cut, duplicate, pasteHere, removeSelected } from './clip'
 import { useLatest } from './latest'
 import { lineUp, spread } from './lineup'
 import { nudge } from './nudge'
 import { doEdit, redo, undo, useOpen } from './open'
+import { heldByHand, runFreely } from './runfreely'
 import { say } from './say'
 import { stepFinding } from './stepfinding'
 import { mirrorSelected, turnSelected } from './turning'
@@ -47,6 +49,7 @@ const lensCommand = (lens: Lens): Command => ({
   title: `Lens: ${LENSES[lens].title.toLowerCase()}`,
   group: 'Seeing',
   keys: [LENSES[lens].key],
+  off: () => useView.getState().trying,
   run: () => turnLens(lens),
 })
 
@@ -95,6 +98,13 @@ export const COMMANDS = define({
         conductors.map((c) => c.id),
       )
     },
+  },
+  free: {
+    title: 'Let it run freely',
+    group: 'Selection',
+    keys: ['L'],
+    off: () => heldByHand().length === 0,
+    run: runFreely,
   },
   none: { title: 'Select nothing', group: 'Selection', keys: ['Esc'], run: clearSelection },
   turn: {
@@ -151,6 +161,7 @@ export const COMMANDS = define({
   'lens-protection': lensCommand('protection'),
   'lens-meter': lensCommand('meter'),
   'lens-drop': lensCommand('drop'),
+  try: { title: 'Try it out, or back to the drawing', group: 'Seeing', keys: ['Y'], run: toggleTrying },
   keys: { title: 'Show the keys', group: 'Seeing', keys: ['?'], run: () => setOverlay({ is: 'keys' }) },
   card: {
     title: 'Into the card',

@@ -1,3 +1,4 @@
+import { backToDrawing } from '../tryit/trial'
 import { COMMANDS, type Command } from './commands'
 import { nudge } from './nudge'
 import { useView } from './view'
@@ -27,7 +28,12 @@ const BY_KEY = new Map<string, Command>(
 export function watchKeys(): () => void {
   const onKey = (e: KeyboardEvent) => {
     const target = e.target as HTMLElement
-    if (useView.getState().overlay || target.closest('input, select, textarea, [role="menu"], dialog')) {
+    const { trying, overlay } = useView.getState()
+    if (trying && !overlay && e.key === 'Escape') {
+      backToDrawing()
+      return
+    }
+    if (overlay || target.closest('input, select, textarea, [role="menu"], dialog')) {
       if (e.key === 'Escape' && target.closest('.card')) (target as HTMLElement).blur()
       return
     }
@@ -41,7 +47,7 @@ export function watchKeys(): () => void {
       return
     }
     const command = BY_KEY.get(keyLabel(e))
-    if (!command) return
+    if (!command || (trying && command.group !== 'Seeing')) return
     e.preventDefault()
     if (!command.off?.()) command.run()
   }

@@ -11,6 +11,7 @@ import {
   undo as undoStep,
 } from '../../engine'
 import { refuse } from './say'
+import { useView } from './view'
 
 /**
  * How this tab holds the design: it may write; it may only look, as another tab holds it; that tab has let go, and this
@@ -48,6 +49,10 @@ const take = (history: History) => useOpen.setState({ history, design: history.d
  */
 export function doEdit(name: string, edit: Edit, mergeKey: string | null = null): boolean {
   const { history, hold } = get()
+  if (useView.getState().trying) {
+    refuse('The design is being tried out. Go back to the drawing (Esc) to change it.')
+    return false
+  }
   if (hold !== 'writing') {
     refuse(
       hold === 'free'
@@ -74,14 +79,14 @@ export function takeState(name: string, design: Design): void {
 /** The name of the step that was undone; null: there was none. */
 export function undo(): string | null {
   const name = nextUndo(get())
-  if (name === null || get().hold !== 'writing') return null
+  if (name === null || get().hold !== 'writing' || useView.getState().trying) return null
   take(undoStep(get().history))
   return name
 }
 
 export function redo(): string | null {
   const name = nextRedo(get())
-  if (name === null || get().hold !== 'writing') return null
+  if (name === null || get().hold !== 'writing' || useView.getState().trying) return null
   take(redoStep(get().history))
   return name
 }

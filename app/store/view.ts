@@ -44,6 +44,8 @@ interface ViewState {
   readonly lookAt: LookAt | null
   /** Parts under the hand: their live positions, mm. */
   readonly moving: ReadonlyMap<PartId, XY>
+  /** A conductor of which one stretch is under the hand, with its line as it would be, mm. */
+  readonly pulled: { readonly conductor: ConductorId; readonly points: readonly XY[] } | null
   /** Where the pointer last was on the sheet, mm; null: outside. */
   readonly pointer: XY | null
   /** The middle of what is in sight, mm. */
@@ -51,6 +53,8 @@ interface ViewState {
   readonly shelf: boolean
   /** What the drawing is looked at through; null: as it is. */
   readonly lens: Lens | null
+  /** The design is in use and cannot be changed: switches are flipped, currents run. */
+  readonly trying: boolean
   /** The part under the pointer, while a lens asks for it. */
   readonly pointed: PartId | null
 }
@@ -72,11 +76,13 @@ export const useView = create<ViewState>(() => ({
   overlay: null,
   lookAt: null,
   moving: STILL,
+  pulled: null,
   pointer: null,
   middle: [100, 70],
   shelf: true,
   lens: null,
   pointed: null,
+  trying: false,
 }))
 
 const set = useView.setState
@@ -85,11 +91,15 @@ export function setView(view: SceneView): void {
   writePreference('view', view)
   set({ view })
 }
+/** Begins or ends trying out; nothing stays selected, and no lens on. */
+export const setTrying = (trying: boolean) =>
+  set({ trying, lens: null, pointed: null, parts: NONE, conductors: NONE, finding: null })
 /** One lens at a time; the one that is on goes off. */
 export const turnLens = (lens: Lens) => set((s) => ({ lens: s.lens === lens ? null : lens, pointed: null }))
 export const pointAt = (part: PartId | null) => set({ pointed: part })
 export const setOverlay = (overlay: Overlay | null) => set({ overlay })
 export const setMoving = (moving: ReadonlyMap<PartId, XY>) => set({ moving: moving.size ? moving : STILL })
+export const setPulled = (pulled: ViewState['pulled']) => set({ pulled })
 export const toggleShelf = () => set((s) => ({ shelf: !s.shelf }))
 
 export function select(parts: Iterable<PartId>, conductors: Iterable<ConductorId> = []): void {

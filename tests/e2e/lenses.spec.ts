@@ -19,7 +19,7 @@ test('the whole drawing is in sight at the start, with its lines; designations c
   await table.settled()
   await page.waitForTimeout(500)
   const sheet = (await page.locator('[data-canvas]').boundingBox())!
-  for (const line of await page.locator('.run .line').all()) {
+  for (const line of await page.locator('.conductors .run .line').all()) {
     const box = await line.boundingBox()
     if (!box) continue
     expect(box.x).toBeGreaterThanOrEqual(sheet.x)

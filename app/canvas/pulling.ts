@@ -1,0 +1,69 @@
+import type { PointerEvent } from 'react'
+import { type ConductorId, conductorById, type XY } from '../../engine'
+import { laidOf } from '../store/laid'
+import { useLatest } from '../store/latest'
+import { doEdit, nextUndo, undo, useOpen } from '../store/open'
+import { refuse } from '../store/say'
+import { sheetPoint } from '../store/sheetpoint'
+import { select, setPulled, useView } from '../store/view'
+import { isHeld, type Pulled, pull, stretchAt } from './segments'
+
+/** Less than this, CSS px, is a click. */
+const SLACK_PX = 4
+
+/** Takes hold of a stretch of a conductor: it follows the pointer, and one edit is made when it is let go. */
+export function takeHold(e: PointerEvent<SVGPathElement>, id: ConductorId): void {
+  const points = laidOf(useLatest.getState().scene, id)?.points
+  const conductor = conductorById(useOpen.getState().design, id)
+  const from = sheetPoint(e.clientX, e.clientY)
+  const touch = e.pointerType !== 'mouse' && !useView.getState().conductors.has(id)
+  if (e.button !== 0 || e.shiftKey || touch || !points || !conductor || !from) return
+  e.stopPropagation()
+  const { currentTarget: line, clientX, clientY, pointerId } = e
+  const k = stretchAt(points, from)
+  const before = conductor.path.map(({ x, y }): XY => [x, y])
+  let now: Pulled | null = null
+  const over = new AbortController()
+  const on = <K extends keyof SVGElementEventMap>(type: K, act: (ev: SVGElementEventMap[K]) => void) =>
+    line.addEventListener(type, act, { signal: over.signal })
+  line.setPointerCapture(pointerId)
+
+  on('pointermove', (ev) => {
+    const far = Math.hypot(ev.clientX - clientX, ev.clientY - clientY)
+    const to = sheetPoint(ev.clientX, ev.clientY)
+    if (!to || (far < SLACK_PX && now === null)) return
+    now = pull(points, k, [to[0] - from[0], to[1] - from[1]], before)
+    setPulled(now && { conductor: id, points: now.points })
+  })
+  on('pointerup', () => {
+    over.abort()
+    if (now) hold(id, conductor.number, now.held)
+    else setPulled(null)
+  })
+  on('pointercancel', () => {
+    over.abort()
+    setPulled(null)
+  })
+}
+
+/** Holds a conductor by corners. Where the layout finds no room for them, the step is taken back and said so. */
+function hold(id: ConductorId, number: string, held: readonly XY[]): void {
+  const name = `Lay ${number} by hand`
+  const path = held.map(([x, y]) => ({ x, y }))
+  if (!doEdit(name, { do: 'conductor', conductors: [id], set: { path } })) {
+    setPulled(null)
+    return
+  }
+  select([], [id])
+  const { design } = useOpen.getState()
+  const unwatch = useLatest.subscribe(({ laidOut, scene }) => {
+    const stale = useOpen.getState().design !== design
+    if (!stale && laidOut !== design) return
+    unwatch()
+    setPulled(null)
+    const points = laidOf(scene, id)?.points
+    if (stale || !points || isHeld(points, held)) return
+    if (nextUndo(useOpen.getState()) === name) undo()
+    refuse(`There is no room for ${number} there: a part or another conductor is in the way.`)
+  })
+}
