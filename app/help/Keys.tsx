@@ -1,4 +1,5 @@
 import { COMMANDS, type Command } from '../store/commands'
+import { About } from './About'
 import { Sheet } from './Sheet'
 
 const BY_HAND: readonly (readonly [string, string])[] = [
@@ -50,6 +51,7 @@ export function Keys({ onClose }: { onClose: () => void }) {
           </dl>
         </section>
       </div>
+      <About />
     </Sheet>
   )
 }

@@ -15,17 +15,19 @@ interface Props {
   readonly choices: (typed: string) => readonly Choice[]
   readonly onPick: (key: string) => void
   readonly none: string
+  /** Choices shown at once. */
+  readonly most?: number
 }
 
 const MOST = 60
 
 /** Type, choose with the arrows, Enter. The one list for placing, finding and joining. */
-export function PickList({ label, placeholder, choices, onPick, none }: Props) {
+export function PickList({ label, placeholder, choices, onPick, none, most = MOST }: Props) {
   const [typed, setTyped] = useState('')
   const [at, setAt] = useState(0)
   const id = useId()
   const list = useRef<HTMLDivElement>(null)
-  const shown = choices(typed).slice(0, MOST)
+  const shown = choices(typed).slice(0, most)
   const here = Math.min(at, Math.max(0, shown.length - 1))
   // biome-ignore lint/correctness/useExhaustiveDependencies: scrolls when the mark moves
   useEffect(() => {

@@ -13,7 +13,7 @@ export function SizeLock({ locked, disabled, onChange }: Props) {
       type="button"
       className="icon small lock"
       aria-pressed={locked}
-      aria-label="Lock this size"
+      aria-label="Locked"
       title={locked ? 'Locked: "Size it" leaves this size as it is' : 'Lock this size against "Size it"'}
       disabled={disabled}
       onClick={() => onChange(!locked)}

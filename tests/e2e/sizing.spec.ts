@@ -26,7 +26,7 @@ test('sizes are previewed with reasons, taken as one step, and locked ones stay'
 
   await test.step('a locked size is left', async () => {
     await table.pickRun('W5')
-    await table.card.getByRole('button', { name: 'Lock this size' }).click()
+    await table.card.getByRole('button', { name: 'Locked' }).click()
     await page.keyboard.press('Escape')
     await page.keyboard.press('Escape')
     await page.keyboard.press('s')
