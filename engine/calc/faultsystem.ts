@@ -1,4 +1,5 @@
 import { inverseDiagonal } from '../math/inverse'
+import { type Response, responses } from '../math/response'
 import { analyse, type Factor, factorise, solve } from '../math/sparse'
 import { type Galvanic, galvanic, isBattery } from './galvanic'
 import type { Prepared } from './prepare'
@@ -45,6 +46,8 @@ export interface FaultSystem {
   readonly groups: Galvanic
   readonly held: Uint8Array
   readonly factor: Factor
+  /** As `response`, for few nodes and branches of it: at a node, V; the edges are those of `p` and then the batteries. */
+  between(into: number, outOf: number): Response
   /** Ω of each branch in this case. */
   readonly ohms: Float64Array
   /** V of each node before the fault, from its group's reference. */
@@ -97,11 +100,16 @@ export function faultSystem(p: Prepared, c: FaultCase): FaultSystem | NoFault {
         p.fault[device]! > 0 && !isBattery(p, device) ? [{ device, amps: p.fault[device]! }] : [],
       )
     : []
+  let prepared: ReturnType<typeof responses> | undefined
   return {
     p,
     groups,
     held,
     factor,
+    between(into, outOf) {
+      prepared ??= responses(factor)
+      return prepared(into, outOf)
+    },
     ohms,
     open: solve(factor, push),
     drive: inverseDiagonal(factor),

@@ -1,5 +1,6 @@
+import type { Response } from '../math/response'
 import type { Amps } from '../units'
-import { type FaultSystem, response } from './faultsystem'
+import type { FaultSystem } from './faultsystem'
 
 /** Where the short circuit at a node goes: to another node, or to a return as long and as thick as the way out. */
 export type ShortTo = number | 'as-way-out'
@@ -14,18 +15,18 @@ export interface Short {
  * A short circuit between a node and what stands beside it, fed by the batteries alone. 'as-way-out' shorts to the
  * reference of the group through a resistance as great as that of the conductors that carry the current out:
  * Σ (share of the current)² · R over the conductors. No current where the two are not in one battery-fed group.
- * One solve.
+ * One response: what the node and the mesh reach.
  */
 export function shortTo(s: FaultSystem, node: number, to: ShortTo): Short {
   const { groups, p, ohms, open } = s
   const group = groups.of[node]!
   const other = to === 'as-way-out' ? groups.reference[group]! : to
   if (!groups.hasBattery[group] || groups.of[other] !== group || other === node) return NONE
-  const rise = response(s, node, other)
-  const share = (e: number): number => (rise[p.graph.tail[e]!]! - rise[p.graph.head[e]!]!) / ohms[e]!
-  let drive = rise[node]! - rise[other]!
+  const rise = s.between(node, other)
+  const share = (e: number): number => (rise.at(p.graph.tail[e]!) - rise.at(p.graph.head[e]!)) / ohms[e]!
+  let drive = rise.at(node) - rise.at(other)
   if (!(drive > 0)) return NONE
-  if (to === 'as-way-out') drive += wayOut(s, share)
+  if (to === 'as-way-out') drive += wayOut(s, rise, share)
   const amps = (open[node]! - open[other]!) / drive
   return {
     amps: Math.abs(amps),
@@ -35,10 +36,8 @@ export function shortTo(s: FaultSystem, node: number, to: ShortTo): Short {
 
 const NONE: Short = { amps: 0, through: () => 0 }
 
-function wayOut({ p, ohms }: FaultSystem, share: (branch: number) => number): number {
+function wayOut({ p, ohms }: FaultSystem, rise: Response, share: (branch: number) => number): number {
   let sum = 0
-  p.form.branches.forEach((b, e) => {
-    if (b.kind === 'conductor') sum += share(e) ** 2 * ohms[e]!
-  })
+  for (const e of rise.edges()) if (p.form.branches[e]?.kind === 'conductor') sum += share(e) ** 2 * ohms[e]!
   return sum
 }
