@@ -1,13 +1,21 @@
 import { memo, useMemo } from 'react'
-import { type ConductorId, conductorById, type PartId, partById, type SceneLabel } from '../../engine'
-import { laidOf, laidPartOf } from '../store/laid'
+import {
+  type ConductorId,
+  conductorById,
+  type PartId,
+  partById,
+  type SceneLabel,
+  type TextMark,
+} from '../../engine'
+import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
 import { Marks } from '../symbols/Marks'
 import { linePath } from '../symbols/shape'
 import { wordsAt } from './density'
-import { edgeToLine, edgeToPart, leaderAlong } from './hugging'
+import { wordsBesideParts } from './designations'
+import { edgeToLine, leaderAlong } from './hugging'
 import { useLettering } from './lettering'
 
 /** The labels of the newest layout. A part's label goes with it; a conductor's hides while its ends move. */
@@ -39,12 +47,10 @@ const PartLabel = memo(function PartLabel({
   const now = useOpen((s) => partById(s.design, part))
   const moved = useView((s) => s.moving.get(part))
   const before = useLatest((s) => s.laidOut && partById(s.laidOut, part))
-  const laid = useLatest((s) => laidPartOf(s.scene, part))
-  if (!now || !before || !laid) return null
+  const words = useLatest((s) => s.scene && wordsBesideParts(s.scene, zoom).get(label))
+  if (!now || !before || !words) return null
   const [x, y] = moved ?? [now.x, now.y]
-  return (
-    <Drawn label={label} dx={x - before.x} dy={y - before.y} zoom={zoom} hugs={edgeToPart(label, laid)} />
-  )
+  return <Drawn label={label} words={words} dx={x - before.x} dy={y - before.y} />
 })
 
 const RunLabel = memo(function RunLabel({
@@ -72,23 +78,21 @@ const RunLabel = memo(function RunLabel({
     return c !== undefined && (s.moving.has(c.from.part) || s.moving.has(c.to.part))
   })
   const laid = useLatest((s) => laidOf(s.scene, run))
-  if (!stands || moving || !laid) return null
-  return <Drawn label={label} dx={0} dy={0} zoom={zoom} hugs={edgeToLine(label, laid)} />
+  const words = useMemo(
+    () => laid && wordsAt({ ...label, hugs: edgeToLine(label, laid), leaderAt: leaderAlong(label) }, zoom),
+    [label, laid, zoom],
+  )
+  return stands && !moving && words ? <Drawn label={label} words={words} dx={0} dy={0} /> : null
 })
 
 interface DrawnProps {
   readonly label: SceneLabel
+  readonly words: readonly TextMark[]
   readonly dx: number
   readonly dy: number
-  readonly zoom: number
-  readonly hugs: 'top' | 'bottom'
 }
 
-function Drawn({ label, dx, dy, zoom, hugs }: DrawnProps) {
-  const words = useMemo(
-    () => wordsAt({ ...label, hugs, leaderAt: leaderAlong(label) }, zoom),
-    [label, zoom, hugs],
-  )
+function Drawn({ label, words, dx, dy }: DrawnProps) {
   if (words.length === 0) return null
   return (
     <g className="label" transform={`translate(${dx} ${dy})`}>

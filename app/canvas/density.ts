@@ -39,13 +39,13 @@ export interface Lettered extends Pick<SceneLabel, 'of' | 'marks' | 'w' | 'h'> {
   readonly leaderAt: number | null
 }
 
-/** The text of a label to show at a zoom. */
-export function wordsAt(label: Lettered, zoom: number): readonly TextMark[] {
+/** The text of a label to show at a zoom. `room`: what a designation may take at most, even beyond its label, mm. */
+export function wordsAt(label: Lettered, zoom: number, room = OWN_ROOM): readonly TextMark[] {
   const texts = label.marks.filter((m) => m.is === 'text')
   const [head] = texts
   if (!head || texts.every((t) => isReadable(t.height, zoom))) return texts
   const wanted = Math.max(readableMm(zoom), head.height)
-  return 'part' in label.of ? ofPart(label, head, texts, wanted, zoom) : ofRun(label, head, wanted)
+  return 'part' in label.of ? ofPart(label, head, texts, wanted, zoom, room) : ofRun(label, head, wanted)
 }
 
 /** A conductor keeps its number, until the numbers would crowd the drawing. */
@@ -62,17 +62,18 @@ function ofPart(
   texts: readonly TextMark[],
   wanted: number,
   zoom: number,
+  room: typeof OWN_ROOM,
 ): readonly TextMark[] {
   const line = texts.filter((t) => t.at[1] === head.at[1])
   if (roomFor(line, label.w, label.h) >= wanted * 0.97) return lettered(line, wanted, label)
-  const fits = roomFor([head], Math.max(label.w, OWN_ROOM.w), Math.max(label.h, OWN_ROOM.h))
+  const fits = roomFor([head], Math.max(label.w, room.w), Math.max(label.h, room.h))
   return fits < LEAST_PX / (PX * zoom) ? [] : lettered([head], Math.min(wanted, fits), label)
 }
 
 /** Numbers of conductors are not lettered larger than this, mm. */
 const LARGEST_NUMBER = 3.6
 /** A designation without more words may take this room, mm: a little more than was kept for it. */
-const OWN_ROOM = { w: 10, h: 6.5 }
+export const OWN_ROOM = { w: 10, h: 6.5 }
 /** Room above and below the capitals of one line, with the capitals, as a part of their height. */
 const LEADING = 1.15
 

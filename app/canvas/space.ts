@@ -1,4 +1,4 @@
-import { type PointerEvent, useCallback, useEffect, useRef } from 'react'
+import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useRef } from 'react'
 import { useReactFlow } from 'reactflow'
 import type { XY } from '../../engine'
 import { setToSheet } from '../store/sheetpoint'
@@ -6,7 +6,7 @@ import { useView } from '../store/view'
 import type { PartNodeType } from './PartNode'
 import { PX } from './scale'
 
-/** How the page lies on the sheet: keeps the pointer and the middle of what is in sight up to date, in mm. */
+/** How the page lies on the sheet: holds the drawing still when the shelf goes or comes, and keeps the pointer and the middle of what is in sight up to date, in mm. */
 export function useSpace() {
   const flow = useReactFlow<PartNodeType>()
   const box = useRef<HTMLDivElement>(null)
@@ -25,6 +25,18 @@ export function useSpace() {
       return inside ? toSheet(x, y) : null
     })
   }, [toSheet])
+
+  const shelf = useView((s) => s.shelf && !s.trying)
+  const left = useRef<number | null>(null)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the shelf moves the edge of the sheet
+  useLayoutEffect(() => {
+    const now = box.current?.getBoundingClientRect().left ?? 0
+    const by = left.current === null ? 0 : left.current - now
+    left.current = now
+    if (by === 0) return
+    const { x, y, zoom } = flow.getViewport()
+    void flow.setViewport({ x: x + by, y, zoom })
+  }, [shelf, flow])
 
   const onPointerMove = useCallback(
     (e: PointerEvent) => useView.setState({ pointer: toSheet(e.clientX, e.clientY) }),

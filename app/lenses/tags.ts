@@ -54,7 +54,8 @@ export function placeTags(wanted: readonly Wanted[], taken: readonly Box[], meas
 export const boxAt = ({ at: [x, y], turn }: Place, w: number, h: number): Box =>
   turn === 0 ? { x: x - w / 2, y: y - h / 2, w, h } : { x: x - h / 2, y: y - w / 2, w: h, h: w }
 
-const meet = (a: Box, b: Box): boolean =>
+/** Do two boxes overlap? */
+export const meet = (a: Box, b: Box): boolean =>
   a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h
 
 /** Where along a stretch a figure may stand, as a part of it. */

@@ -1,17 +1,7 @@
-import type {
-  Conductor,
-  ConductorId,
-  Design,
-  PartId,
-  Scene,
-  SceneConductor,
-  SceneLabel,
-  ScenePart,
-} from '../../engine'
+import type { Conductor, ConductorId, Design, PartId, Scene, SceneConductor, SceneLabel } from '../../engine'
 
 /** Look-ups built once for each list and kept as long as the list lives. */
 const laidIndex = new WeakMap<readonly SceneConductor[], ReadonlyMap<ConductorId, SceneConductor>>()
-const partIndex = new WeakMap<readonly ScenePart[], ReadonlyMap<PartId, ScenePart>>()
 const labelIndex = new WeakMap<readonly SceneLabel[], ReadonlySet<PartId>>()
 const returnIndex = new WeakMap<readonly Conductor[], ReadonlyMap<ConductorId, Conductor>>()
 
@@ -22,17 +12,6 @@ export function laidOf(scene: Scene | null, id: ConductorId): SceneConductor | u
   if (!index) {
     index = new Map(scene.conductors.map((c) => [c.id, c]))
     laidIndex.set(scene.conductors, index)
-  }
-  return index.get(id)
-}
-
-/** Where a part stands in the newest scene. */
-export function laidPartOf(scene: Scene | null, id: PartId): ScenePart | undefined {
-  if (!scene) return undefined
-  let index = partIndex.get(scene.parts)
-  if (!index) {
-    index = new Map(scene.parts.map((p) => [p.id, p]))
-    partIndex.set(scene.parts, index)
   }
   return index.get(id)
 }

@@ -26,7 +26,7 @@ export function ControlRow({ control, design, state, point }: ControlRowProps) {
   return (
     <li className={isOn(control, state) ? 'on' : 'off'}>
       {control.is === 'source' || control.is === 'charge' ? (
-        <label>
+        <label className="slider">
           <span>{name}</span>
           <input
             type="range"

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { isReadable, type Lettered, letteringZoom, wordsAt } from '../../app/canvas/density'
+import { wordsBesideParts } from '../../app/canvas/designations'
 import { edgeToLine, edgeToPart, leaderAlong } from '../../app/canvas/hugging'
 import { PX } from '../../app/canvas/scale'
-import { type SceneLabel, type TextMark, widthOf } from '../../engine'
+import { type Scene, type SceneLabel, type TextMark, widthOf } from '../../engine'
 
 const text = (words: string, x: number, y: number, height: number, bold = false): TextMark => ({
   is: 'text',
@@ -147,4 +148,30 @@ describe('the edge that faces what a label names', () => {
 it('a millimetre has the px that the sheet is drawn with', () => {
   expect(isReadable(7 / PX, 1)).toBe(true)
   expect(isReadable(6 / PX, 1)).toBe(false)
+})
+
+it('far out, a designation grows beyond its label where it meets neither part nor designation', () => {
+  const label = (part: string, y: number): SceneLabel => ({
+    of: { part },
+    marks: [text('E1', 0, 2.9, 2.5, true)],
+    x: 12,
+    y,
+    w: 3.5,
+    h: 3.75,
+    turn: 0,
+    leader: null,
+  })
+  const part = (id: string, y: number) => ({ id, x: 0, y, w: 10, h: 5, marks: [] })
+  const scene = (second: number): Scene => ({
+    view: 'both-poles',
+    parts: [part('a', 0), part('b', second)],
+    conductors: [],
+    joins: [],
+    labels: [label('a', 0), label('b', second)],
+    box: { x: 0, y: 0, w: 30, h: 60 },
+  })
+  const heights = (s: Scene) => [...wordsBesideParts(s, 0.2).values()].map((t) => t[0]?.height ?? 0)
+  expect(heights(scene(40)).every((h) => isReadable(h, 0.2))).toBe(true)
+  // Too near to one another for both.
+  expect(heights(scene(5)).filter((h) => isReadable(h, 0.2))).toHaveLength(1)
 })
