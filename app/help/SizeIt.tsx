@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react'
-import { ruleSetOf, type Selection, type Sizing } from '../../engine'
+import { ruleSetOf, type Selection } from '../../engine'
 import { useOpen } from '../store/open'
 import { chooseSizes } from '../worker/sizing'
+import type { SizingOutcome } from '../worker/sizing.worker'
 import { NoSizes } from './NoSizes'
 import { Sheet } from './Sheet'
 import { SizesFound } from './SizesFound'
@@ -12,7 +13,7 @@ interface Props {
   readonly onClose: () => void
 }
 
-type State = 'choosing' | { readonly failed: string } | { readonly sizing: Sizing }
+type State = 'choosing' | { readonly failed: string } | SizingOutcome
 
 /** Chooses sizes and ratings for the design or the selection, and shows what would change before it is done. */
 export function SizeIt({ selection, onClose }: Props) {
@@ -26,7 +27,7 @@ export function SizeIt({ selection, onClose }: Props) {
     let wanted = true
     setState('choosing')
     chooseSizes({ design, scope: whole || !selection ? 'all' : selection }).then(
-      (sizing) => wanted && setState({ sizing }),
+      (outcome) => wanted && setState(outcome),
       (e: unknown) => wanted && setState({ failed: e instanceof Error ? e.message : String(e) }),
     )
     return () => {
@@ -71,7 +72,7 @@ export function SizeIt({ selection, onClose }: Props) {
       ) : 'infeasible' in state.sizing ? (
         <NoSizes reasons={state.sizing.infeasible} onClose={onClose} />
       ) : (
-        <SizesFound sized={state.sizing} onClose={onClose} />
+        <SizesFound sized={state.sizing} findings={state.findings ?? []} onClose={onClose} />
       )}
       {ruleSet && (
         <p className="quiet">

@@ -2,26 +2,37 @@ import { Ruler } from 'lucide-react'
 import {
   choiceWords,
   copperWords,
+  type Finding,
   figure,
   keptWords,
   type Sized,
   type SizingChoice,
+  sortAccepted,
   whyChosen,
 } from '../../engine'
 import { keepPoint } from '../files/points'
+import { useLatest } from '../store/latest'
 import { doEdit, useOpen } from '../store/open'
 import { say } from '../store/say'
+import { tallyWords } from '../store/tally'
 
 interface Props {
   readonly sized: Sized
+  /** What the checks find once everything has been taken. */
+  readonly findings: readonly Finding[]
   readonly onClose: () => void
 }
 
 /** What would change and why, the copper before and after, what stays; then one step that can be undone. */
-export function SizesFound({ sized, onClose }: Props) {
+export function SizesFound({ sized, findings, onClose }: Props) {
   const { edit, changes, choices, kept, copperBeforeKg, copperAfterKg } = sized
   const design = useOpen((s) => s.design)
   const writing = useOpen((s) => s.hold === 'writing')
+  const before = sortAccepted(
+    design,
+    useLatest((s) => s.findings),
+  )
+  const after = sortAccepted(design, findings)
   const same = choices.filter((c) => !changes.includes(c))
   const take = async () => {
     // Undo is the first way back; a browser that keeps no restore points still has it.
@@ -41,7 +52,13 @@ export function SizesFound({ sized, onClose }: Props) {
           <dt>Copper then</dt>
           <dd>{copperAfterKg === null ? 'not known' : figure(copperAfterKg, 'kg')}</dd>
         </div>
-        <p>{copperWords(sized)}</p>
+        <p>
+          {copperWords(sized)}
+          <br />
+          Checks now: {tallyWords(before.open, before.accepted.length)}
+          <br />
+          Checks then: {tallyWords(after.open, after.accepted.length)}
+        </p>
       </dl>
       <h3>{changes.length === 0 ? 'Nothing changes' : many(changes.length, 'change')}</h3>
       <Choices choices={changes} />
@@ -62,7 +79,7 @@ export function SizesFound({ sized, onClose }: Props) {
           <Choices choices={same} />
         </details>
       )}
-      <div className="buttons">
+      <div className="buttons stays">
         {changes.length > 0 && (
           <button type="button" className="main" disabled={!writing} onClick={() => void take()}>
             <Ruler size={16} aria-hidden /> Take {changes.length === 1 ? 'it' : `all ${changes.length}`}

@@ -4,8 +4,8 @@ import { LensSwitch } from '../lenses/LensSwitch'
 import { COMMANDS } from '../store/commands'
 import { nextRedo, nextUndo, useOpen } from '../store/open'
 import { setOverlay, setView, toggleShelf, useView } from '../store/view'
-import { TrySwitch } from '../tryit/TrySwitch'
 import { toggleTheme, useTheme } from '../theme/theme'
+import { TrySwitch } from '../tryit/TrySwitch'
 import { FileButtons } from './FileButtons'
 
 const VIEWS: readonly (readonly [SceneView, string])[] = [
@@ -84,10 +84,11 @@ export function TopStrip() {
       <div className="cell">
         <button
           type="button"
+          aria-label="Size it"
           title="Sizes and ratings by the rule set (S)"
           onClick={() => COMMANDS.size.run()}
         >
-          <Ruler size={16} aria-hidden /> Size it
+          <Ruler size={16} aria-hidden /> <span className="word">Size it</span>
         </button>
       </div>
       <span className="grow" />

@@ -1,4 +1,12 @@
-import { type Design, type Sizing, type SizingScope, sizeIt } from '../../engine'
+import {
+  analyse,
+  apply,
+  type Design,
+  type Finding,
+  type Sizing,
+  type SizingScope,
+  sizeIt,
+} from '../../engine'
 import { serve } from './serve'
 
 export interface SizingWish {
@@ -6,4 +14,14 @@ export interface SizingWish {
   readonly scope: SizingScope
 }
 
-serve<SizingWish, Sizing>(({ design, scope }) => sizeIt(design, scope))
+export interface SizingOutcome {
+  readonly sizing: Sizing
+  /** What the checks find once everything has been taken; null: there is nothing to take. */
+  readonly findings: readonly Finding[] | null
+}
+
+serve<SizingWish, SizingOutcome>(({ design, scope }) => {
+  const sizing = sizeIt(design, scope)
+  const after = 'edit' in sizing ? apply(design, sizing.edit) : null
+  return { sizing, findings: after && !after.refused ? analyse(after.design).findings : null }
+})
