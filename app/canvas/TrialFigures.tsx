@@ -27,16 +27,16 @@ export const TrialFigures = memo(function TrialFigures() {
       const words = box && partWords(part, own.get(part.id) ?? [], trial, point)
       if (!box || !words) return []
       const { text, off } = words
-      const rank = (off ? 2e6 : 1e6) + (point.shunts.has(part.id) ? 1e7 : 0)
-      return [
-        {
-          key: part.id,
-          text,
-          rank,
-          places: placesAround(box, measure(text)),
-          boxed: off ? 'strong' : 'thin',
-        },
-      ]
+      const shunt = point.shunts.has(part.id)
+      const rank = (off ? 2e6 : 1e6) + (shunt ? 1e7 : 0)
+      const tag: Wanted = {
+        key: part.id,
+        text,
+        rank,
+        places: placesAround(box, measure(text)),
+        boxed: off ? 'strong' : 'thin',
+      }
+      return [shunt ? { ...tag, covers: box } : tag]
     })
     const onLines = scene.conductors.flatMap(({ id, withReturn, points }): Wanted[] => {
       const { amps } = flowOf(point, id, withReturn)

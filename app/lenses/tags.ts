@@ -15,6 +15,8 @@ export interface Wanted {
   readonly rank: number
   /** Where it may stand, best first. */
   readonly places: readonly Place[]
+  /** What it may cover where there is no other room: the part that it speaks of. */
+  readonly covers?: Box
   /** A frame around it; absent: none. */
   readonly boxed?: 'thin' | 'strong'
 }
@@ -38,11 +40,11 @@ export type Measure = (text: string) => readonly [number, number]
 export function placeTags(wanted: readonly Wanted[], taken: readonly Box[], measure: Measure): Tag[] {
   const used = [...taken]
   const tags: Tag[] = []
-  for (const { key, text, places, boxed = null } of [...wanted].sort((a, b) => b.rank - a.rank)) {
+  for (const { key, text, places, covers, boxed = null } of [...wanted].sort((a, b) => b.rank - a.rank)) {
     const [w, h] = measure(text)
     for (const place of places) {
       const box = boxAt(place, w, h)
-      if (used.some((other) => meet(box, other))) continue
+      if (used.some((other) => other !== covers && meet(box, other))) continue
       used.push(box)
       tags.push({ key, text, boxed, ...place })
       break
@@ -79,15 +81,23 @@ export function placesOn(points: readonly XY[], width: number): Place[] {
   )
 }
 
-/** Places around a box for a text: below, above, right, left, then on it. */
+/** Places around a box for a text: below, above, beside it, then at its corners, then on it. */
 export function placesAround({ x, y, w, h }: Box, [tw, th]: readonly [number, number]): Place[] {
   const gap = 0.5
   const middle: XY = [x + w / 2, y + h / 2]
+  const [below, above] = [y + h + gap + th / 2, y - gap - th / 2]
+  const [left, right] = [x - gap - tw / 2, x + w + gap + tw / 2]
   const at: readonly XY[] = [
-    [middle[0], y + h + gap + th / 2],
-    [middle[0], y - gap - th / 2],
-    [x - gap - tw / 2, middle[1]],
-    [x + w + gap + tw / 2, middle[1]],
+    [middle[0], below],
+    [middle[0], above],
+    [left, middle[1]],
+    [right, middle[1]],
+    ...[below, above].flatMap((v): XY[] => [
+      [x + tw / 2, v],
+      [x + w - tw / 2, v],
+      [left, v],
+      [right, v],
+    ]),
     middle,
   ]
   return at.map((p) => ({ at: p, turn: 0 }))

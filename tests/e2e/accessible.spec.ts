@@ -34,6 +34,21 @@ for (const scheme of ['light', 'dark'] as const)
     expect(await faults(page)).toEqual([])
   })
 
+for (const scheme of ['light', 'dark'] as const)
+  test(`no accessibility faults through lenses and while trying out on ${scheme} paper`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' })
+    const table = new Table(page)
+    await table.openSmallVan(smallVan())
+    for (const lens of ['5', '6', '7', '8']) {
+      await page.keyboard.press(lens)
+      await expect(page.locator('.lens-key')).toBeVisible()
+      expect(await faults(page)).toEqual([])
+    }
+    await page.keyboard.press('y')
+    await expect(page.locator('.try-banner')).toBeVisible()
+    expect(await faults(page)).toEqual([])
+  })
+
 test('the cautions stand on the first screen until they are read', async ({ page }) => {
   await page.goto('/')
   const cautions = page.getByRole('region', { name: 'Cautions before you begin' })
