@@ -52,11 +52,15 @@ export function loadDrops(
   p: Prepared,
   ohms: Float64Array = p.resistance,
 ): (device: number) => LoadDrop | NoDrop {
-  const potentialsOf = potentials(p, ohms)
+  const { of: potentialsOf, between } = potentials(p, ohms)
   const bounds = sourcesOff(p)
   const currents = deviceCurrents(p, bounds.min, bounds.max)
   const supplies = suppliesOf(p)
-  const supplyFigures = kept((supply: Supply) => byDevice(p, potentialsOf(supplyTerminals(p, supply))))
+  const supplyFigures = kept((supply: Supply) => {
+    const potential = potentialsOf(supplyTerminals(p, supply))
+    return byDevice(p, (node) => potential[node]!)
+  })
+  const stateOf = lastKept((witness) => ({ witness, potential: potentialsOf(nodeCurrents(p, witness)) }))
   const walks = kept((root: number) => walksFrom(p.graph, root))
   return (device) => {
     const from = p.net[p.negative[device]!]!
@@ -64,7 +68,7 @@ export function loadDrops(
     if (from === to) return { device, reason: 'terminals-joined' }
     const ways = supplies(from, to)
     if (ways.supplies.length === 0) return { device, reason: 'no-battery-feeds-it' }
-    const own = byDevice(p, potentialsOf(unitAcross(p, device)))
+    const own = byDevice(p, between(p.positive[device]!, p.negative[device]!).at)
     const objective = new Float64Array(own.length)
     let worst: { volts: Volts; supply: Supply; witness: Float64Array } | undefined
     for (const supply of ways.supplies) {
@@ -73,8 +77,8 @@ export function loadDrops(
       const { value, x } = currents(objective)
       if (!worst || value > worst.volts) worst = { volts: value, supply, witness: x }
     }
-    const { volts, supply, witness } = worst!
-    const potential = potentialsOf(nodeCurrents(p, witness))
+    const { volts, supply } = worst!
+    const { witness, potential } = stateOf(worst!.witness)
     const parts = legs(p, device, supply).flatMap(([battery, other, sign]) =>
       walkBack(p.graph, walks(battery), other).map((branch) => ({
         branch,
@@ -99,19 +103,20 @@ function kept<K, V>(compute: (key: K) => V): (key: K) => V {
   }
 }
 
-/** By reciprocity: what 1 A delivered by each device adds to the voltage that the given currents measure. */
-function byDevice(p: Prepared, potential: Float64Array): Float64Array {
-  const each = new Float64Array(p.positive.length)
-  for (let d = 0; d < each.length; d++) each[d] = potential[p.positive[d]!]! - potential[p.negative[d]!]!
-  return each
+/** What was found for the same figures just before: loads of one block are often at their worst in one state. */
+function lastKept<V>(compute: (figures: Float64Array) => V): (figures: Float64Array) => V {
+  let last: { figures: Float64Array; value: V } | undefined
+  return (figures) => {
+    if (!last?.figures.every((x, i) => x === figures[i])) last = { figures, value: compute(figures) }
+    return last.value
+  }
 }
 
-/** 1 A in at the device's positive node and out at its negative one: measures the voltage across it. */
-function unitAcross(p: Prepared, device: number): Float64Array {
-  const amps = new Float64Array(p.graph.vertexCount)
-  amps[p.positive[device]!]! += 1
-  amps[p.negative[device]!]! -= 1
-  return amps
+/** By reciprocity: what 1 A delivered by each device adds to the voltage that a current across something measures. */
+function byDevice(p: Prepared, potential: (node: number) => Volts): Float64Array {
+  const each = new Float64Array(p.positive.length)
+  for (let d = 0; d < each.length; d++) each[d] = potential(p.positive[d]!) - potential(p.negative[d]!)
+  return each
 }
 
 /** 1 A across each battery of a supply: measures what is left between its outermost terminals. */

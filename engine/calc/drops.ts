@@ -26,6 +26,7 @@ function addDrops(design: Design, ruleSet: RuleSet, state: State, answers: Map<s
   const { any, none } = state
   const p = heldUp(any)
   const dropOf = loadDrops(p, warmOhms(any, ruleSet.dropAtC.value))
+  const movingIn = lastMoving(any)
   const without = any === none ? null : loadDrops(heldUp(none), warmOhms(none, ruleSet.dropAtC.value))
   for (const d of drawing(p)) {
     const id = p.form.devices[d]!.id
@@ -41,7 +42,7 @@ function addDrops(design: Design, ruleSet: RuleSet, state: State, answers: Map<s
       device: ref.device.key,
       service,
       limitPercent: ruleSet.dropPercent[service].value,
-      drop: answerOf(design, any, found, other),
+      drop: answerOf(design, any, found, other, movingIn),
     }
     const before = answers.get(id)
     answers.set(id, before ? { ...answer, drop: greater(before.drop, answer.drop) } : answer)
@@ -78,6 +79,7 @@ function answerOf(
   s: Solved,
   found: LoadDrop | NoDrop,
   without: LoadDrop | NoDrop,
+  movingIn: (currents: Float64Array) => readonly WitnessLine[],
 ): Answer<Drop> {
   if ('reason' in found) return { notChecked: found.reason, parts: [], conductors: [] }
   const branchId = (branch: number): string => s.p.form.branches[branch]!.id
@@ -99,8 +101,17 @@ function answerOf(
         .map((x) => ({ conductor: branchId(x.branch), volts: x.volts }))
         .sort((a, b) => b.volts - a.volts),
       devicesV: found.volts - total,
-      witness: moving(s, found.witness),
+      witness: movingIn(found.witness),
     },
+  }
+}
+
+/** `moving`, once for loads one after another that are at their worst in one state. */
+function lastMoving(s: Solved): (currents: Float64Array) => readonly WitnessLine[] {
+  let last: { currents: Float64Array; lines: readonly WitnessLine[] } | undefined
+  return (currents) => {
+    if (last?.currents !== currents) last = { currents, lines: moving(s, currents) }
+    return last.lines
   }
 }
 

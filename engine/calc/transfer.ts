@@ -1,3 +1,4 @@
+import { type Response, responses } from '../math/response'
 import { analyse, factorise, solve } from '../math/sparse'
 import type { Prepared } from './prepare'
 
@@ -9,7 +10,11 @@ import type { Prepared } from './prepare'
 export function potentials(
   p: Prepared,
   ohms: Float64Array = p.resistance,
-): (amps: Float64Array) => Float64Array {
+): {
+  of(amps: Float64Array): Float64Array
+  /** The same for 1 A put in at one node and taken out at another, where few potentials are asked for. */
+  between: (into: number, outOf: number) => Response
+} {
   const n = p.graph.vertexCount
   const held = new Uint8Array(n)
   const seen = new Uint8Array(p.netCount)
@@ -22,7 +27,7 @@ export function potentials(
     analyse(n, p.graph.tail, p.graph.head, held),
     ohms.map((r) => 1 / r),
   )
-  return (amps) => solve(factor, amps)
+  return { of: (amps) => solve(factor, amps), between: responses(factor) }
 }
 
 /** Currents into the nodes, A, from device currents. */
