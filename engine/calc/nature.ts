@@ -20,6 +20,7 @@ export function natures(p: Prepared, poles: ReadonlyMap<string, Pole>): (c: Cond
     const ends = [poles.get(keyOf(c.from)), poles.get(keyOf(c.to))]
     if (ends.includes('data')) return 'data'
     if (ends.includes('mains')) return 'mains'
+    if (ends.includes('sense')) return 'other'
     const e = p.branchIndex.get(c.id)
     if (e === undefined) return 'other'
     const net = p.net[p.graph.tail[e]!]!

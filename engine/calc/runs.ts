@@ -24,7 +24,7 @@ export interface RunCase {
 /** Answers about every conductor of a design. */
 export function runsOf(c: RunCase): Map<ConductorId, RunAnswer> {
   const natureOf = natures(c.states[0]!.any.p, c.poles)
-  const metered = meteredBy(c.shunts.values())
+  const metered = meteredBy(c.shunts.values(), c.border.devices)
   return new Map(c.design.conductors.map((w) => [w.id, runOf(c, w, natureOf(w), metered)]))
 }
 

@@ -36,8 +36,8 @@ export const faultWords: Readonly<Record<string, Wording>> = {
     const never = textFact(f, 'never') === 'true'
     return {
       title: never ? 'May never clear a far short circuit' : 'Slow on a far short circuit',
-      text: `A short circuit at the far end of ${name} may drive only ${numberFact(f, 'amps', 'A')} through ${partName(d, textFact(f, 'part'))}${way ? `, ${way},` : ''} of ${numberFact(f, 'rating', 'A')}: ${never ? 'it need not open at all' : `it may take ${amount(f, 'actual')}`}, with ${amount(f, 'limit')} allowed.`,
-      todo: 'Take a thicker or shorter conductor, or a smaller device.',
+      text: `A short circuit at the far end of ${name} may drive only ${numberFact(f, 'amps', 'A')} through ${partName(d, textFact(f, 'part'))}${way ? `, ${way},` : ''} of ${numberFact(f, 'rating', 'A')}: ${never ? 'from its figures it is not known to open in any time' : `it may take ${amount(f, 'actual')}`}, with ${amount(f, 'limit')} allowed.`,
+      todo: 'Take a smaller or faster device, type more of its time-current curve, or let more current reach the end by a thicker or shorter conductor.',
     }
   },
   K4: (f, d) => {

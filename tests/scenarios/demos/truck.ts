@@ -147,7 +147,7 @@ export function truck(): Design {
     d.pair([`F10.${i + 1}`, `${designation}.+`], [`${designation}.-`, `W6.${i + 2}r`], size, lengthM)
   })
 
-  d.part('fuse-bolt-in', 'F12', 'Winch fuse', 'power cabinet', {
+  d.part('fuse-bolt-in', 'F12', 'Crane fuse', 'power cabinet', {
     ratingA: 80,
     ...strip,
   }).part('motor', 'M3', 'Recovery crane', 'rear', {

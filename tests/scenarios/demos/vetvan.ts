@@ -218,8 +218,8 @@ function chargers(d: Draft): void {
     .part('chassis-point', 'X2', 'Engine block', BONNET, { pathMOhm: 0.5 })
     .part('chassis-point', 'X3', 'Starting battery strap', BONNET, { pathMOhm: 0.5 })
     .part('chassis-point', 'X4', 'House bond', WALL, { pathMOhm: 1 })
-  d.run('G4.+', 'F9.1', '50mm2', 0.7)
-  d.run('F9.2', 'G3.+', '50mm2', 0.15)
+  d.run('G4.+', 'F9.2', '50mm2', 0.7)
+  d.run('G3.+', 'F9.1', '50mm2', 0.15)
   d.run('G3.+', 'F10.1', '16mm2', 0.15)
   d.run('F10.2', 'T4.in+', '16mm2', 5.6)
   d.back('G4.-', 'X2.31', '70mm2', 0.3)
@@ -268,7 +268,7 @@ function loads(d: Draft): void {
         { ratingA: 15, label: 'Vaccine fridge' },
         { ratingA: 3, label: 'Monitor hub' },
         { ratingA: 3, label: 'Display' },
-        { ratingA: 3, label: 'Drug safe alarm' },
+        { ratingA: 3, label: 'Drug cabinet alarm' },
         { ratingA: 3, label: 'Loads master' },
         { ratingA: 3, label: 'Voltage sense' },
         SPARE,
@@ -304,7 +304,7 @@ function loads(d: Draft): void {
     inrush: 2,
     inrushS: 0.5,
   })
-    .part('load', 'E8', 'Drug safe alarm', 'desk', { currentA: 0.3 })
+    .part('load', 'E8', 'Drug cabinet alarm', 'desk', { currentA: 0.3 })
     .pair(['F6.1', 'E7.+'], ['E7.-', 'W4.14r'], '6mm2', 1.5)
     .pair(['F6.4', 'E8.+'], ['E8.-', 'W4.15r'], '1mm2', 3.5)
 
