@@ -15,7 +15,7 @@ export function FlowLine({ flow, points, d }: { flow: Flow; points: readonly XY[
             d={d}
             style={{ strokeWidth: look.widthMm + 0.6 }}
           />
-          <path className="arrows" d={arrowsOn(points, forward)} />
+          <path className="arrows" d={arrowsOn(points, forward, look.widthMm)} />
         </>
       )}
     </>

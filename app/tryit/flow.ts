@@ -30,12 +30,13 @@ export function flowOf(point: OperatingPoint, id: string, withReturn: string | n
   }
 }
 
-/** Length and half width of an arrow, mm. */
-const ARROW = { long: 2.2, half: 1.1 }
+/** Length of an arrow, and how far it stands out on either side of its line, mm. */
+const ARROW = { long: 2.8, out: 0.9 }
 const EVERY_MM = 25
 
 /** Arrow heads along a line, for those who want nothing to move: one in each stretch with room, more on long ones. */
-export function arrowsOn(points: readonly XY[], forward: boolean): string {
+export function arrowsOn(points: readonly XY[], forward: boolean, widthMm: number): string {
+  const half = widthMm / 2 + ARROW.out
   const heads = points.slice(1).flatMap((b, i) => {
     const a = points[i]!
     const length = Math.hypot(b[0] - a[0], b[1] - a[1])
@@ -48,7 +49,7 @@ export function arrowsOn(points: readonly XY[], forward: boolean): string {
       const [x, y] = [a[0] + ux * at, a[1] + uy * at]
       const tip = [x + s * ux * ARROW.long * 0.5, y + s * uy * ARROW.long * 0.5]
       const tail = [x - s * ux * ARROW.long * 0.5, y - s * uy * ARROW.long * 0.5]
-      const [nx, ny] = [-uy * ARROW.half, ux * ARROW.half]
+      const [nx, ny] = [-uy * half, ux * half]
       return `M${r(tip[0]!)} ${r(tip[1]!)}L${r(tail[0]! + nx)} ${r(tail[1]! + ny)}L${r(tail[0]! - nx)} ${r(tail[1]! - ny)}Z`
     })
   })

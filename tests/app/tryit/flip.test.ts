@@ -68,9 +68,9 @@ describe('flow', () => {
       [0, 0],
       [20, 0],
     ] as const
-    expect(arrowsOn(points, true)).toContain('M11.1 0L8.9')
-    expect(arrowsOn(points, false)).toContain('M8.9 0L11.1')
-    expect(arrowsOn([points[0], [2, 0]], true)).toBe('')
+    expect(arrowsOn(points, true, 1)).toContain('M11.4 0L8.6 1.4L8.6 -1.4Z')
+    expect(arrowsOn(points, false, 1)).toContain('M8.6 0L11.4')
+    expect(arrowsOn([points[0], [2, 0]], true, 1)).toBe('')
   })
 })
 
