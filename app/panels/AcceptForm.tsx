@@ -20,7 +20,14 @@ export function AcceptForm({ finding }: { finding: Finding }) {
   const accept = () => {
     const date = new Date().toISOString().slice(0, 10)
     const name = by.trim()
-    const accepted = { key: finding.key, level: finding.level, reason, ...(name ? { by: name } : {}), date }
+    const accepted = {
+      key: finding.key,
+      level: finding.level,
+      ...(finding.actual ? { actual: finding.actual.value } : {}),
+      reason,
+      ...(name ? { by: name } : {}),
+      date,
+    }
     const { title } = sentence(finding, design)
     if (doEdit(`Accept "${title}"`, { do: 'accept', accepted }))
       say(`Accepted: ${title}. Undo takes it back.`)

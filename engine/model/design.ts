@@ -91,6 +91,8 @@ export interface Accepted {
   readonly key: string
   /** Its level at that time: graver than this, it is not accepted any more. */
   readonly level: Level
+  /** Its figure at that time: further beyond its limit than this, it is not accepted any more either. */
+  readonly actual?: number | 'unlimited'
   readonly reason: string
   readonly by?: string
   /** ISO 8601 date. */

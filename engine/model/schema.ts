@@ -132,6 +132,7 @@ export const acceptedSchema = z.looseObject(
   {
     key: name(20000),
     level: z.enum(['danger', 'warning', 'note', 'not-checked'], says('danger, warning, note or not-checked')),
+    actual: z.union([z.number(), z.literal('unlimited')], says('a number or unlimited')).exactOptional(),
     reason: name(2000).refine((reason) => reason.trim() !== '', says('a written reason')),
     by: text(200).exactOptional(),
     date: text(40).exactOptional(),

@@ -16,7 +16,7 @@ const SETTINGS = [
   'notes',
 ]
 const PART = ['id', 'kind', 'designation', 'name', 'location', 'x', 'y', 'turn', 'mirrored', 'values']
-const ACCEPTED = ['key', 'level', 'reason', 'by', 'date']
+const ACCEPTED = ['key', 'level', 'actual', 'reason', 'by', 'date']
 const CONDUCTOR = [
   'id',
   'number',

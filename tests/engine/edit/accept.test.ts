@@ -63,6 +63,33 @@ test('graver than it was, a finding is open again; milder, it stays accepted', (
   expect(sortAccepted(accepted, [{ ...danger, key: `${danger.key} x` }]).open).toHaveLength(1)
 })
 
+test('further beyond its limit than it was, it is open again; nearer to it, it stays accepted', () => {
+  const opens = (then: number | 'unlimited', now: number | 'unlimited', limit?: number) => {
+    const finding: Finding = {
+      ...danger,
+      actual: { value: now, unit: 'A' },
+      ...(limit === undefined ? {} : { limit: { value: limit, unit: 'A' } }),
+    }
+    const of: Design = { ...tap, accepted: [{ ...yes, actual: then }] }
+    const { limit: _none, ...bare } = finding
+    return sortAccepted(of, [limit === undefined ? bare : finding]).open.length === 1
+  }
+  expect([opens(4, 4, 3), opens(4, 9, 3), opens(4, 3.5, 3), opens(4, 4.001, 3)]).toEqual([
+    false,
+    true,
+    false,
+    false,
+  ])
+  // A limit from below: 10 kA is asked for, 6 kA was accepted.
+  expect([opens(6, 5, 10), opens(6, 8, 10)]).toEqual([true, false])
+  expect([opens(4, 'unlimited', 3), opens('unlimited', 4, 3), opens('unlimited', 'unlimited')]).toEqual([
+    true,
+    false,
+    false,
+  ])
+  expect([opens(4, 4), opens(4, 5), opens(4, 3)]).toEqual([false, true, true])
+})
+
 test('without a reason, or with a date that is none, it is refused', () => {
   expect(refusal({ do: 'accept', accepted: { ...yes, reason: ' \n' } })).toBe('no-reason')
   expect(refusal({ do: 'accept', accepted: { ...yes, reason: 'x'.repeat(2001) } })).toBe('long-reason')
