@@ -205,6 +205,12 @@ export const SOURCES = {
     status: 'restated',
     note: 'Two thirds of the rated current for continuous use.',
   },
+  'nfpa-552': {
+    title: 'NFPA 70 article 552, low voltage in recreational vehicles',
+    edition: '2008, read in a public page that restates it',
+    status: 'restated',
+    note: 'The bond from a battery to the frame: copper of 8 AWG at least, and no thinner than the battery lead.',
+  },
   'iec-62548': {
     title: 'IEC 62548 and NFPA 70 article 690, PV arrays',
     edition: 'read in published sample calculations',

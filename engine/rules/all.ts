@@ -12,6 +12,7 @@ import { deafShunt } from './deafshunt'
 import { drop } from './drop'
 import { faultHeat } from './faultheat'
 import type { Finding, Level } from './finding'
+import { frameBond } from './framebond'
 import { fuseLoad } from './fuseload'
 import { hotWindow } from './hotwindow'
 import { inrush } from './inrush'
@@ -106,6 +107,7 @@ export const RULES: readonly Rule[] = [
   crowded,
   lugFit,
   leastSize,
+  frameBond,
   looseEnd,
   unfed,
   noLimit,

@@ -54,6 +54,11 @@ export const ratingWords: Readonly<Record<string, Wording>> = {
     text: `${conductorName(d, textFact(f, 'conductor'))} has ${amount(f, 'actual')} of copper; the rule set asks for ${amount(f, 'limit')} ${textFact(f, 'sheathed') === 'true' ? 'inside a sheath' : 'laid by itself'}.`,
     todo: 'Take a thicker conductor; a very thin one breaks before it burns.',
   }),
+  J10: (f, d) => ({
+    title: 'Bond to the frame too thin',
+    text: `${conductorName(d, textFact(f, 'bond'))} bonds the frame with ${amount(f, 'actual')}; the battery's own lead ${conductorName(d, textFact(f, 'lead'))} asks for ${amount(f, 'limit')}. A feed that chafes through on the bodywork comes back through the bond.`,
+    todo: "Take a bond as thick as the battery's lead.",
+  }),
   J9: (f, d) => ({
     title:
       textFact(f, 'thick') === 'true'

@@ -224,7 +224,7 @@ function chargers(d: Draft): void {
   d.run('F10.2', 'T4.in+', '16mm2', 5.6)
   d.back('G4.-', 'X2.31', '70mm2', 0.3)
   d.back('G3.-', 'X3.31', '70mm2', 0.4)
-  d.back('X4.31', 'W3.4l', '50mm2', 0.6)
+  d.back('X4.31', 'W3.4l', '70mm2', 0.6)
   d.pair(['T4.out+', 'F4.4'], ['T4.-', 'W3.3r'], '25mm2', 0.9)
 
   d.part('inverter-charger', 'T5', 'Inverter-charger', WALL, {
