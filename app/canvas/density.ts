@@ -9,6 +9,8 @@ import { PX } from './scale'
 
 /** Capitals lower than this, CSS px, are hard to read. */
 export const READABLE_PX = 7
+/** Names smaller than this as they stand, CSS px, are left out: of all parts alike. */
+const NAME_PX = 6
 /** A designation may shrink to this, CSS px, before it is left out. */
 const LEAST_PX = 5
 /** Zoom counts in steps of this ratio, so that words change now and then and not with every turn of the wheel. */
@@ -55,7 +57,7 @@ function ofRun(label: Lettered, head: TextMark, wanted: number): readonly TextMa
   return fits < wanted * 0.8 ? [] : lettered([head], fits, label)
 }
 
-/** A part keeps its name while that fits, and its designation as long as it can be read. */
+/** A part keeps its name while names can be read as they stand, and its designation at any zoom with room for it. */
 function ofPart(
   label: Lettered,
   head: TextMark,
@@ -65,7 +67,8 @@ function ofPart(
   room: typeof OWN_ROOM,
 ): readonly TextMark[] {
   const line = texts.filter((t) => t.at[1] === head.at[1])
-  if (roomFor(line, label.w, label.h) >= wanted * 0.97) return lettered(line, wanted, label)
+  if (head.height * PX * zoom >= NAME_PX)
+    return lettered(line, Math.max(head.height, Math.min(wanted, roomFor(line, label.w, label.h))), label)
   const fits = roomFor([head], Math.max(label.w, room.w), Math.max(label.h, room.h))
   return fits < LEAST_PX / (PX * zoom) ? [] : lettered([head], Math.min(wanted, fits), label)
 }

@@ -175,3 +175,9 @@ it('far out, a designation grows beyond its label where it meets neither part no
   // Too near to one another for both.
   expect(heights(scene(5)).filter((h) => isReadable(h, 0.2))).toHaveLength(1)
 })
+
+it('names of all parts come and go at the same zoom, however wide their captions are', () => {
+  const narrow: Lettered = { ...ofPart, marks: ofPart.marks.slice(0, 2), w: 9, h: 3.75 }
+  for (const zoom of [0.9, 0.75, 0.65, 0.59, 0.4])
+    expect(said(narrow, zoom).includes('Loads')).toBe(said(ofPart, zoom).includes('Loads'))
+})

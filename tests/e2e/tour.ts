@@ -40,7 +40,7 @@ try {
     await page.waitForTimeout(800)
     await page.screenshot({ path: `${pictures}/${name}.png` })
   }
-  await table.open()
+  await table.open('first-start')
   await picture('1-demo')
   await page.getByRole('button', { name: 'Designs' }).click()
   await page.getByText('The same van with planted mistakes').click()
