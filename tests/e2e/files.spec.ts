@@ -123,6 +123,32 @@ test('a second tab takes over as the first has left it, once the first is closed
   await expect(third.page.getByRole('alert').filter({ hasText: 'Another tab has this design' })).toBeVisible()
 })
 
+test('the newest twenty states are kept, and going back to one is undone', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  const earlier = page.getByRole('dialog', { name: 'Earlier states' })
+  const title = table.card.getByLabel('Title')
+  const goBack = async (n: number) => {
+    await title.fill(`Van ${n}`)
+    await title.press('Enter')
+    await page.getByRole('button', { name: 'Designs' }).click()
+    await page.getByRole('button', { name: 'Earlier states of this design' }).click()
+    await earlier
+      .getByRole('button', { name: /^Go back/ })
+      .last()
+      .click()
+    await expect(earlier).toHaveCount(0)
+  }
+  await goBack(1)
+  await expect(page.locator('h1')).toContainText('Small van')
+  await page.getByRole('button', { name: 'Undo: Go back to "On opening"' }).click()
+  await expect(page.locator('h1')).toContainText('Van 1')
+  for (let n = 2; n <= 22; n++) await goBack(n)
+  await page.getByRole('button', { name: 'Designs' }).click()
+  await page.getByRole('button', { name: 'Earlier states of this design' }).click()
+  await expect(earlier.locator('li')).toHaveCount(20)
+})
+
 test('designs are listed with their pictures, opened and thrown away', async ({ page }) => {
   const table = new Table(page)
   await table.openSmallVan(smallVan())

@@ -61,7 +61,7 @@ test('once visited, everything works without server and network, and nothing is 
     await page.getByRole('button', { name: 'Designs' }).click()
     await page.getByRole('button', { name: /planted mistakes/ }).click()
     await expect(table.checks).toContainText(/[1-9]\d* danger/)
-    await page.getByRole('button', { name: 'Size it' }).click()
+    await page.getByRole('button', { name: 'Size it', exact: true }).click()
     const sheet = page.getByRole('dialog', { name: 'Size it' })
     await expect(sheet.locator('.copper, .problems')).toBeVisible({ timeout: 60_000 })
     await page.keyboard.press('Escape')

@@ -16,7 +16,7 @@ test('sizes are previewed with reasons, taken as one step, and locked ones stay'
   const w5 = () => sheet.locator('.choices li').filter({ hasText: /^W5/ })
 
   await test.step('the preview says what, why, and how much copper', async () => {
-    await page.getByRole('button', { name: 'Size it' }).click()
+    await page.getByRole('button', { name: 'Size it', exact: true }).click()
     await expect(w5()).toContainText(/W5.*: .* instead of 16 mm²/)
     await expect(w5().locator('span')).not.toBeEmpty()
     await expect(sheet.getByText(/of copper, .* less than now/)).toBeVisible()
@@ -69,7 +69,7 @@ test('where no size will do, the reason is shown with its place', async ({ page 
   const design = JSON.parse(smallVan())
   for (const c of design.conductors) if (['W5', 'W6'].includes(c.number)) c.lengthM = 900
   await table.openSmallVan(JSON.stringify(design))
-  await page.getByRole('button', { name: 'Size it' }).click()
+  await page.getByRole('button', { name: 'Size it', exact: true }).click()
   const sheet = page.getByRole('dialog', { name: 'Size it' })
   await expect(sheet).toContainText(/There is no choice that holds everything/)
   await expect(sheet).toContainText(/No standard size holds .* Shorten the run, or raise the voltage/)
