@@ -97,7 +97,8 @@ function lettered(
   const before = w - texts.reduce((sum, t) => sum + widthOf(t.text, t.height, t.weight), 0)
   const lean = leaderAt ?? (before > 0.01 ? texts[0]!.at[0] / before : 0)
   let x = Math.min(1, Math.max(0, lean)) * spare
-  const y = hugs === 'top' ? height * 1.1 : h - height * 0.15
+  const gap = height * Math.max(0.12, Math.min(0.35, h / height - 1))
+  const y = hugs === 'top' ? height + gap : h - gap
   return texts.map((t) => {
     const set: TextMark = { ...t, at: [x, y], height }
     x += widthOf(t.text, height, t.weight)
