@@ -43,15 +43,17 @@ export function SizesFound({ sized, findings, onClose }: Props) {
   }
   return (
     <>
-      <dl className="copper">
-        <div>
-          <dt>Copper now</dt>
-          <dd>{copperBeforeKg === null ? 'not known' : figure(copperBeforeKg, 'kg')}</dd>
-        </div>
-        <div>
-          <dt>Copper then</dt>
-          <dd>{copperAfterKg === null ? 'not known' : figure(copperAfterKg, 'kg')}</dd>
-        </div>
+      <div className="copper">
+        <dl>
+          <div>
+            <dt>Copper now</dt>
+            <dd>{copperBeforeKg === null ? 'not known' : figure(copperBeforeKg, 'kg')}</dd>
+          </div>
+          <div>
+            <dt>Copper then</dt>
+            <dd>{copperAfterKg === null ? 'not known' : figure(copperAfterKg, 'kg')}</dd>
+          </div>
+        </dl>{' '}
         <p>
           {copperWords(sized)}
           <br />
@@ -59,7 +61,7 @@ export function SizesFound({ sized, findings, onClose }: Props) {
           <br />
           Checks then: {tallyWords(after.open, after.accepted.length)}
         </p>
-      </dl>
+      </div>
       <h3>{changes.length === 0 ? 'Nothing changes' : many(changes.length, 'change')}</h3>
       <Choices choices={changes} />
       {kept.length > 0 && (
