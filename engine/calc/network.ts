@@ -60,10 +60,18 @@ export function contextOf(design: Design): ElectricalContext {
   return { systemV, lowestV: (10 / 12) * systemV, highestV: (14.6 / 12) * systemV }
 }
 
-/** Poles of the terminals of a design, by `${part}/${terminal}`; terminals of unknown kinds are 'any'. */
-export function polesOf(design: Design): Map<string, Pole> {
+const polesKnown = new WeakMap<Design['parts'], ReadonlyMap<string, Pole>>()
+
+/**
+ * Poles of the terminals of a design, by `${part}/${terminal}`; terminals of unknown kinds are 'any'. Remembered weakly
+ * for each array of parts.
+ */
+export function polesOf({ parts }: Design): ReadonlyMap<string, Pole> {
+  const known = polesKnown.get(parts)
+  if (known) return known
   const poles = new Map<string, Pole>()
-  for (const part of design.parts) {
+  polesKnown.set(parts, poles)
+  for (const part of parts) {
     for (const t of terminalsIn(part) ?? []) poles.set(`${part.id}/${t.key}`, t.pole)
   }
   return poles

@@ -14,8 +14,19 @@ export function hasTerminal(part: Part, key: string): boolean {
   return terminals === null || terminals.some((t) => t.key === key)
 }
 
+/** Parts are never changed in place: the model of each is remembered weakly, for the system voltage it was made at. */
+const models = new WeakMap<Part, { readonly context: ElectricalContext; readonly model: Electrical }>()
+
 /** The electrical model of a part; null for an unknown kind. */
 export function electricalIn(part: Part, context: ElectricalContext): Electrical | null {
   const kind = kindOf(part.kind)
-  return kind ? kind.electrical(complete(kind.fields, part.values), context) : null
+  if (!kind) return null
+  const known = models.get(part)
+  if (known && isSame(known.context, context)) return known.model
+  const model = kind.electrical(complete(kind.fields, part.values), context)
+  models.set(part, { context, model })
+  return model
 }
+
+const isSame = (a: ElectricalContext, b: ElectricalContext): boolean =>
+  a.systemV === b.systemV && a.lowestV === b.lowestV && a.highestV === b.highestV

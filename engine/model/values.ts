@@ -14,11 +14,22 @@ export function initialRow(field: RowsField): Row {
   return row
 }
 
+/** Values are never changed in place, so what completes them is remembered weakly. */
+const completed = new WeakMap<Values, { readonly fields: Fields; readonly full: Values }>()
+
 /**
  * Values with everything that is missing at its initial value; keys that the fields do not know are kept.
- * Gives back the same object when nothing was missing. O(fields + rows).
+ * Gives back the same object when nothing was missing, and the same for the same values. O(fields + rows) at first.
  */
 export function complete<F extends Fields>(fields: F, values: Values): ValuesOf<F> {
+  const known = completed.get(values)
+  if (known?.fields === fields) return known.full as ValuesOf<F>
+  const full = withInitial(fields, values)
+  completed.set(values, { fields, full })
+  return full as ValuesOf<F>
+}
+
+function withInitial(fields: Fields, values: Values): Values {
   let full: Record<string, Value> | null = null
   for (const [key, field] of Object.entries(fields)) {
     const before = values[key]
@@ -27,7 +38,7 @@ export function complete<F extends Fields>(fields: F, values: Values): ValuesOf<
     full ??= { ...values }
     full[key] = after
   }
-  return (full ?? values) as ValuesOf<F>
+  return full ?? values
 }
 
 function initialValue(field: Field): Value {
