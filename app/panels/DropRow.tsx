@@ -14,7 +14,7 @@ export function DropRow({ drop: { drop, limitPercent } }: { drop: DropAnswer }) 
           <WhyLines
             head={
               <>
-                <b className={drop.value.percent > limitPercent ? 'over' : ''}>
+                <b className={drop.value.percent > limitPercent ? 'beyond' : ''}>
                   {figure(drop.value.percent, '%')}
                 </b>
                 <small> of {figure(limitPercent, '%')} allowed</small>

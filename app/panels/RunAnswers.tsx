@@ -6,6 +6,7 @@ import {
   ruleSetOf,
   type TerminalRef,
 } from '../../engine'
+import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { glanceOf } from './glance'
 import { RunDrop } from './RunDrop'
@@ -16,6 +17,7 @@ import { Why } from './Why'
 /** What was computed for a conductor: the three figures that decide, then the rest, each with its derivation. */
 export function RunAnswers({ run, conductor }: { run: RunAnswer; conductor: Conductor }) {
   const design = useOpen((s) => s.design)
+  const standIn = useLatest((s) => s.findings.find((f) => f.rule === 'X2')?.facts.used)
   const designation = (end: TerminalRef) => partById(design, end.part)?.designation ?? end.part
   if (run.nature === 'data' || run.nature === 'mains')
     return (
@@ -31,8 +33,8 @@ export function RunAnswers({ run, conductor }: { run: RunAnswer; conductor: Cond
     <div className="answers" data-testid="run-answers">
       {!ruleSet && (
         <p className="failure">
-          This version does not know the rule set "{design.settings.ruleSet}": what hangs on it is not
-          checked.
+          This version does not know the rule set "{design.settings.ruleSet}".
+          {standIn && ` These figures are by another one: ${standIn}.`}
         </p>
       )}
       <RunGlance run={run} at={(end) => designation(conductor[end])} />

@@ -18,7 +18,7 @@ export function RunDrop({ conductor }: { conductor: string }) {
         <WhyLines
           head={
             <>
-              <b className={drop.percent > limitPercent ? 'over' : ''}>{figure(drop.percent, '%')}</b>
+              <b className={drop.percent > limitPercent ? 'beyond' : ''}>{figure(drop.percent, '%')}</b>
               <small>
                 {' '}
                 of {figure(limitPercent, '%')} at {partName(design, part)}; it takes {figure(own, 'V')}

@@ -42,7 +42,7 @@ export function RunGlance({ run, at }: Props) {
     bears: () => ('value' in run.ampacity ? whyAmpacity(run.ampacity.value) : [whyNot(run.ampacity, design)]),
   }
   const cell = (key: GlanceKey, title: ReactNode, answer: Answer<MaybeUnlimited>, testId?: string) => (
-    <div className={over(answer, key, run) ? 'over' : ''} data-testid={testId}>
+    <div className={isBeyond(answer, key, run) ? 'beyond' : ''} data-testid={testId}>
       <dt>{title}</dt>
       <dd>
         <b>{'value' in answer ? shown(key, answer.value) : '?'}</b>
@@ -98,7 +98,7 @@ const shown = (key: GlanceKey, amps: MaybeUnlimited): string =>
   key === 'lets' && amps === 'unlimited' ? 'none' : figure(amps, 'A')
 
 /** Beyond what it bears, told by more than colour: the verdict and the findings say so in words. */
-const over = (answer: Answer<MaybeUnlimited>, key: GlanceKey, run: RunAnswer): boolean =>
+const isBeyond = (answer: Answer<MaybeUnlimited>, key: GlanceKey, run: RunAnswer): boolean =>
   key === 'carries' &&
   'value' in answer &&
   'value' in run.ampacity &&

@@ -93,6 +93,27 @@ test('a load is dragged in, joined, found unprotected, and mended', async ({ pag
   })
 })
 
+test('a rule set that is not known stays named, and the card says by which one it was checked', async ({
+  page,
+}) => {
+  const table = new Table(page)
+  const design = JSON.parse(smallVan())
+  design.settings.ruleSet = 'some-later-set'
+  for (const c of design.conductors) if (c.number === 'W5') c.lengthM = 100
+  await table.openSmallVan(JSON.stringify(design))
+  await expect(table.card.getByLabel('Rule set').locator('option:checked')).toHaveText(
+    /^some-later-set \(not known/,
+  )
+  await table.pickRun('W5')
+  await expect(table.card).toContainText(
+    'does not know the rule set "some-later-set". These figures are by another one',
+  )
+  // A drop beyond its limit stands in its row.
+  const drop = table.card.locator('b.beyond')
+  await expect(drop).toHaveText(/ %$/)
+  expect(await drop.evaluate((b) => getComputedStyle(b).position)).toBe('static')
+})
+
 test('every step can be undone and done again, by name', async ({ page }) => {
   const table = new Table(page)
   await table.openSmallVan(smallVan())
