@@ -16,7 +16,7 @@ export interface BreakingCurrents {
 }
 
 /** Pairs of nodes × sources, about a second's work. */
-const MOST_TRIALS = 3e8
+export const MOST_TRIALS = 3e8
 const MOST_COLUMN_FIGURES = 6e6
 
 /**
@@ -57,6 +57,7 @@ export function breakingCurrents(
   const rises = s.sources.map((x) => response(s, p.positive[x.device]!, p.negative[x.device]!))
   const outerShare = new Float64Array(n)
 
+  const groupOf = s.groups.of
   for (const e of fuses) {
     const a = p.graph.tail[e]!
     const b = p.graph.head[e]!
@@ -74,11 +75,11 @@ export function breakingCurrents(
     const places = bothWays ? core : end === -1 ? [a, b] : [end]
     for (let i = 0; i < places.length; i++) {
       const u = places[i]!
-      if (s.groups.of[u] !== s.groups.of[a]) continue
+      if (groupOf[u] !== groupOf[a]) continue
       take(pushedThrough(s, path, u), u, -1)
       for (let k = bothWays ? i + 1 : 0; k < others.length; k++) {
         const w = others[k]!
-        if (w === u || s.groups.of[w] !== s.groups.of[u]) continue
+        if (w === u || groupOf[w] !== groupOf[u]) continue
         take(through(s, path, rises, columns[k]!, u, w), u, w)
       }
     }

@@ -1,7 +1,7 @@
 import type { Conductor, ConductorId, Design, TerminalRef } from '../model/design'
 import { fromNumber } from '../units'
 import type { Answer, NotChecked } from './answers'
-import { type BreakingCurrents, breakingCurrents } from './breaking'
+import { type BreakingCurrents, breakingCurrents, MOST_TRIALS } from './breaking'
 import { nodeFaults } from './fault'
 import type { DeviceFault, EndFault, FaultAnswers } from './faultanswers'
 import { agreed, type FaultNetworks, faultNetworks, noFault, onlyALimit, runEnds } from './faultcases'
@@ -13,7 +13,7 @@ import type { State } from './solved'
 /**
  * Fault currents of a design: at both ends of every conductor that is no return, and through every fuse and
  * breaker, over all positions of the contacts. Greatest: kernels of nodeFaults and breakingCurrents. Cost: per position
- * two factorisations, a solve for each conductor end that a device guards, and the pairs that breakingCurrents tries.
+ * two factorisations, a response for each conductor end, and the pairs that breakingCurrents tries.
  */
 export function faultsOf(design: Design, states: readonly State[]): Omit<FaultAnswers, 'starts'> {
   const networks = states.map(faultNetworks)
@@ -66,11 +66,18 @@ function greatestAtNodes({ state, feeding, gap }: FaultNetworks): AtEnd {
   }
 }
 
-function devicesOf(networks: readonly FaultNetworks[]): Map<string, DeviceFault> {
+/** Trials of breakingCurrents over all positions of the contacts, some seconds' work at most. */
+const MOST_IN_ALL = 3e9
+
+/** `mostInAll`: with more to try than that over all positions, currents through devices are not checked. */
+export function devicesOf(
+  networks: readonly FaultNetworks[],
+  mostInAll = MOST_IN_ALL,
+): Map<string, DeviceFault> {
   const devices = new Map<string, DeviceFault>()
   for (const network of networks) {
     const { border, p } = network.state.any
-    const answerOf = breakingIn(network)
+    const answerOf = breakingIn(network, mostInAll / networks.length)
     for (const [id, { part, branch }] of border.branches) {
       const e = p.branchIndex.get(id)
       if (branch.kind !== 'fuse' || e === undefined) continue
@@ -84,12 +91,15 @@ function devicesOf(networks: readonly FaultNetworks[]): Map<string, DeviceFault>
   return devices
 }
 
-function breakingIn({ state, feeding, gap }: FaultNetworks): (branch: number) => DeviceFault['greatest'] {
+function breakingIn(
+  { state, feeding, gap }: FaultNetworks,
+  mostTrials: number,
+): (branch: number) => DeviceFault['greatest'] {
   const limit = onlyALimit(state)
   const all: BreakingCurrents[] = []
   let none: NotChecked | null = limit
   for (const p of feeding) {
-    const currents = breakingCurrents(p, GREATEST)
+    const currents = breakingCurrents(p, GREATEST, Math.min(MOST_TRIALS, mostTrials))
     if ('reason' in currents) none = noFault(state, currents)
     else all.push(currents)
   }
@@ -100,6 +110,7 @@ function breakingIn({ state, feeding, gap }: FaultNetworks): (branch: number) =>
     const amps = agreed(figures)
     if (amps === undefined) return gap(figures)
     const first = all[0]!
+    if (!first.everyPair && mostTrials < MOST_TRIALS) return tooMany(state, e)
     return {
       value: {
         amps: fromNumber(amps),
@@ -109,6 +120,12 @@ function breakingIn({ state, feeding, gap }: FaultNetworks): (branch: number) =>
       },
     }
   }
+}
+
+/** Not every pair of nodes was tried, and that for the number of positions. */
+function tooMany({ any: { border, p } }: State, e: number): NotChecked {
+  const { part } = border.branches.get(p.form.branches[e]!.id)!
+  return { notChecked: 'too-many-positions', parts: [part], conductors: [] }
 }
 
 type Place = Pick<Extract<DeviceFault['greatest'], { value: unknown }>['value'], 'at' | 'to' | 'everyPair'>

@@ -107,7 +107,10 @@ export const joinWords: Readonly<Record<string, Wording>> = {
   }),
   X3: (f, d) => ({
     title: 'Not every switch position tried',
-    text: `${listed(listFact(f, 'parts').map((id) => partName(d, id)))} can stand in more combinations than were tried; currents that hang on them are not checked.`,
+    text: untriedText(
+      listFact(f, 'parts').map((id) => partName(d, id)),
+      listFact(f, 'devices').map((id) => partName(d, id)),
+    ),
     todo: 'Part the design so that fewer of them stand in one ring or work on one circuit, or check these currents by hand.',
   }),
   X1: (f, d) => ({
@@ -115,4 +118,11 @@ export const joinWords: Readonly<Record<string, Wording>> = {
     text: `${partName(d, textFact(f, 'part'))} is of a kind ("${textFact(f, 'kind')}") that this version does not know. Nothing that runs through it is checked.`,
     todo: 'Open the design with the version that made it, or put a known part in its place.',
   }),
+}
+
+function untriedText(switches: readonly string[], devices: readonly string[]): string {
+  const untried = `${listed(switches)} can stand in more combinations than were tried; currents that hang on them are not checked.`
+  if (devices.length === 0) return untried
+  const unasked = `Switches stand in so many positions that fault currents through ${listed(devices)} are not checked.`
+  return switches.length === 0 ? unasked : `${untried} ${unasked}`
 }

@@ -1,8 +1,13 @@
 import { describe, expect, test } from 'vitest'
+import { faultNetworks } from '../../../engine/calc/faultcases'
+import { devicesOf } from '../../../engine/calc/faults'
+import { statesOf } from '../../../engine/calc/states'
 import type { Design } from '../../../engine/model/design'
 import { analyse } from '../../../engine/rules/analyse'
 import { conductorNumbered, type DesignBuilder, design, partNamed } from '../../build'
+import { Random } from '../../reference/random'
 import { bench } from '../rules/bench'
+import { randomDesign } from '../rules/randomdesign'
 
 /** Copper at a temperature against 20 °C: 0.00393 a kelvin (published conductor tables). */
 const COLD = 1 - 0.00393 * 30
@@ -113,5 +118,26 @@ describe('what is missing', () => {
 
   test('returns are not in the answer', () => {
     expect(faultsOf(bench(), 'W4')).toBeUndefined()
+  })
+})
+
+describe('more positions than there is time for', () => {
+  test('currents through devices are not checked then, and figures for few positions stay', () => {
+    const random = randomDesign(new Random(7), 60, 'sensible')
+    const { states } = statesOf(random)
+    const networks = states.map(faultNetworks)
+    expect(networks.length).toBeGreaterThan(1)
+    const all = devicesOf(networks)
+    const few = devicesOf(networks, 1)
+    expect([...few.keys()]).toEqual([...all.keys()])
+    const told = [...all].filter(([, { greatest }]) => 'value' in greatest)
+    expect(told.length).toBeGreaterThan(0)
+    for (const [id, { part }] of told)
+      expect(few.get(id)?.greatest).toEqual({
+        notChecked: 'too-many-positions',
+        parts: [part],
+        conductors: [],
+      })
+    expect(devicesOf(networks.slice(0, 1), 1e30)).toEqual(devicesOf(networks.slice(0, 1)))
   })
 })
