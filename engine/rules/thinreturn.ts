@@ -1,3 +1,4 @@
+import { bareFeeds } from '../calc/barefeeds'
 import type { Conductor } from '../model/design'
 import { conductorById } from '../model/lookup'
 import { ampacityOf } from '../tables/ampacity'
@@ -15,9 +16,7 @@ export const thinReturn: Rule = {
   looksFor: 'returns thinner than what the fuses on the positive side let through',
   check: (all) => {
     const { design, answers, ruleSet } = all
-    const bareFeed = [...answers.runs.values()].some(
-      (run) => 'value' in run.verdict && run.verdict.value === 'unprotected',
-    )
+    const bareFeed = bareFeeds(answers).length > 0
     return design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
       if (!run?.sustained || !('value' in run.sustained) || !('value' in run.ampacity)) return []

@@ -23,7 +23,7 @@ export function conductorBlocks(
       const ends = [c.from, c.to].map(
         ({ part, terminal }) => `${partById(design, part)?.designation ?? part}:${terminal}`,
       )
-      const words = [w.size, w.colour, w.length, w.current, w.protection, ends.join(' to ')]
+      const words = [w.size, w.colour, w.length, w.laid, w.current, w.protection, ends.join(' to ')]
       const at = places.get(c.id)?.join(' ') ?? ''
       return small([...words, at].filter((s) => s !== '').join(' · '), width, { lead: c.number, indent: 12 })
     }),

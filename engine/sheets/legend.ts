@@ -98,7 +98,17 @@ export function readingBlocks(width: Millimetres): FlowBlock[] {
     row([...cross, ...join], 'Joined: with a dot. Lines that cross without a dot are not joined'),
     together([
       paragraph(
-        'On a conductor: number · size and colour · length one way · greatest current that it can ever have to carry (max) · what protects it. “own”: the designer’s own figure. “?”: not known. F2:4 is way 4 of F2.',
+        'On a conductor: number · size and colour · length one way · greatest current that it can ever have to carry (max) · what protects it. “own”: the designer’s own figure. “?”: not known. F2:4 is way 4 of F2. “In a sheath”: to be laid in a sheath, conduit or enclosure throughout.',
+        width,
+        { after: 1.5 },
+      ),
+      paragraph(
+        '“Limited by” names a source that gives no more than that: no device protects there. “Without limit while W9 is bare”: a return that has a limit again as soon as W9 is protected.',
+        width,
+        { after: 1.5 },
+      ),
+      paragraph(
+        'Of a pair, “returns to” says where the return lands: W4:12 is stud 12 of the bar W4, T3 PV − the terminal of that name.',
         width,
         { after: 1.5 },
       ),

@@ -1,10 +1,11 @@
 import type { Answers, Guard, RunAnswer } from '../calc/answers'
+import { bareFeeds } from '../calc/barefeeds'
 import { contextOf } from '../calc/network'
 import { electricalIn } from '../edit/terminal'
 import type { Conductor, Design } from '../model/design'
 import { partById } from '../model/lookup'
 import { sizeByKey } from '../tables/sizes'
-import { figure } from '../words/names'
+import { conductorName, figure, listed } from '../words/names'
 
 /** What is said of one conductor in a few words on the drawing; a figure that is not known prints as "?". */
 export interface RunWords {
@@ -15,10 +16,17 @@ export interface RunWords {
   readonly colour: string
   /** "2.4 m", "? m". */
   readonly length: string
+  /** "in a sheath", or empty: the length ahead of the first device that is allowed leans on it. */
+  readonly laid: string
   /** "max 85 A", "own 85 A" for a designer's own figure, "max not checked"; empty for what carries no power. */
   readonly current: string
-  /** "F3 100 A", "F2:4 20 A", "NO PROTECTION", "protection not checked"; empty for what carries no power. */
+  /**
+   * "F3 100 A", "F2:4 20 A", "limited by G5 12.3 A", "NO PROTECTION", "protection not checked"; empty for what carries
+   * no power.
+   */
   readonly protection: string
+  /** Is that trouble, or not known? */
+  readonly inTrouble: boolean
 }
 
 export function runWords(design: Design, c: Conductor, answers: Answers | null): RunWords {
@@ -28,8 +36,10 @@ export function runWords(design: Design, c: Conductor, answers: Answers | null):
     size: c.size === null ? '? mm²' : (sizeByKey(c.size)?.name ?? c.size),
     colour: c.colour,
     length: c.lengthM === null ? '? m' : figure(c.lengthM, 'm'),
+    laid: c.sheathed ? 'in a sheath' : '',
     current: currentOf(run),
-    protection: run ? protectionOf(design, run) : '',
+    protection: answers && run ? protectionOf(design, answers, run) : '',
+    inTrouble: run !== undefined && !carriesNone(run) && !isSound(run),
   }
 }
 
@@ -44,7 +54,10 @@ function currentOf(run: RunAnswer | undefined): string {
 export const carriesNone = ({ design: worst }: RunAnswer): boolean =>
   !('value' in worst) && worst.notChecked === 'not-in-network'
 
-function protectionOf(design: Design, run: RunAnswer): string {
+const isSound = ({ verdict }: RunAnswer): boolean =>
+  'value' in verdict && (verdict.value === 'protected' || verdict.value === 'near-source')
+
+function protectionOf(design: Design, answers: Answers, run: RunAnswer): string {
   if (carriesNone(run)) return ''
   if (!('value' in run.verdict)) return 'protection not checked'
   const guards = guardsOf(run)
@@ -59,10 +72,17 @@ function protectionOf(design: Design, run: RunAnswer): string {
     case 'sources-add-up':
       return `${names}: ADD UP`
     case 'thin-return':
-      return `${names}: TOO THIN`
+      return names === '' ? withoutLimit(design, answers) : `${names}: TOO THIN`
     case 'protected':
       return names === '' ? 'nothing feeds it' : names
   }
+}
+
+/** Of a return: as long as a feed is bare, that feed is the trouble, not the thickness of the return. */
+function withoutLimit(design: Design, answers: Answers): string {
+  const bare = bareFeeds(answers).map((id) => conductorName(design, id))
+  if (bare.length === 0) return 'without limit: TOO THIN'
+  return `without limit while ${listed(bare, 3)} ${bare.length === 1 ? 'is' : 'are'} bare`
 }
 
 /** Members of the cuts at both ends, each once, nearest the conductor first; of a return, what limits it. */
@@ -81,7 +101,8 @@ const MOST_NAMED = 2
 function named(design: Design, guards: readonly Guard[]): string {
   const names = guards.slice(0, MOST_NAMED).map((g) => `${guardName(design, g)} ${figure(g.amps, 'A')}`)
   const more = guards.length - names.length
-  return names.join(' + ') + (more > 0 ? ` + ${more} more` : '')
+  const limited = guards[0]?.is === 'source' ? 'limited by ' : ''
+  return limited + names.join(' + ') + (more > 0 ? ` + ${more} more` : '')
 }
 
 /** "F3"; "F2:4" for one way of a block. */

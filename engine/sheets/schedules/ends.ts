@@ -41,7 +41,7 @@ export function terminalWords({ name, mark }: Terminal): string {
 }
 
 /** The printed mark where it names one terminal of the part; the number of a stud; otherwise the key. */
-function shortMark(terminal: Terminal, all: readonly Terminal[]): string {
+export function shortMark(terminal: Terminal, all: readonly Terminal[]): string {
   const { name, mark, key } = terminal
   if (mark !== '' && all.filter((t) => t.mark === mark).length === 1) return mark
   const number = /\d+$/.exec(name)?.[0]

@@ -7,6 +7,7 @@ import { conductorById, partById } from '../../../engine/model/lookup'
 import { analyse } from '../../../engine/rules/analyse'
 import { extentOf } from '../../../engine/sheets/extent'
 import { sceneOf } from '../../../engine/sheets/makescene'
+import { runWords } from '../../../engine/sheets/runwords'
 import type { Scene, SceneConductor } from '../../../engine/sheets/scene'
 import { layoutQuality } from '../../bench/layoutquality'
 import { design } from '../../build'
@@ -46,7 +47,7 @@ describe('views', () => {
     expect(scene.conductors.map((c) => c.id)).toEqual(['c1', 'c2', 'c3'])
     expect(scene.conductors.map((c) => c.withReturn)).toEqual([null, null, 'c4'])
     const words = textOf(scene, { conductor: 'c3' })
-    for (const piece of ['W3/W4', '2.5 mm²', 'RD/BK', '3 m', 'max 4 A', 'F1 10 A', 'return bar W9'])
+    for (const piece of ['W3/W4', '2.5 mm²', 'RD/BK', '3 m', 'max 4 A', 'F1 10 A', 'returns to W9:1'])
       expect(words).toContain(piece)
   })
 
@@ -92,6 +93,54 @@ describe('words', () => {
     expect(words).toMatch(/max not checked|max unlimited/)
     expect(words).toMatch(/NO PROTECTION|protection not checked/)
     expect(textOf(sceneOf(d, null, 'both-poles'), { part: 'p2' })).toContain('? A')
+  })
+
+  test('of a pair: trouble of the return stands on the drawing too', () => {
+    const d = demo('planted-mistakes')
+    const feed = d.conductors.find((c) => c.number === 'W71')!
+    const words = textOf(sceneOf(d, analyse(d).answers, 'single-line'), { conductor: feed.id })
+    expect(words).toMatch(/W72 .* F5:11 25 A: TOO THIN · returns to W4:12/)
+  })
+
+  test('of a return without a limit: the feed that is bare, as rule P5 has it', () => {
+    const d = demo('planted-mistakes')
+    const { answers } = analyse(d)
+    const unlimited = d.conductors.filter((c) => {
+      const sustained = answers.runs.get(c.id)?.sustained
+      return sustained && 'value' in sustained && sustained.value.amps === 'unlimited'
+    })
+    expect(unlimited.length).toBeGreaterThan(3)
+    for (const c of unlimited)
+      expect(runWords(d, c, answers).protection).toBe('without limit while W201 is bare')
+  })
+
+  test('of a pair alike in all but how it is laid: the return by its number', () => {
+    const sized = { size: '2.5mm2', lengthM: 3, sheathed: true }
+    const d = design({ systemV: 12 })
+      .part('battery', 'G1', { capacityAh: 100, dischargeA: 100, chargeA: 50 })
+      .part('fuse-block', 'F1', { ratingA: 100, returnBar: true, ways: [{ ratingA: 20, label: '' }] })
+      .part('load', 'E1', { currentA: 12 }, { x: 300 })
+      .join('G1.+', 'F1.in', { size: '35mm2', lengthM: 0.1 })
+      .join('F1.return', 'G1.-', { size: '35mm2', lengthM: 0.1 })
+      .join('F1.1', 'E1.+', sized)
+      .join('E1.-', 'F1.r1', { ...sized, bunched: 30, returnOf: 'W3' })
+      .build()
+    const words = textOf(sceneOf(d, analyse(d).answers, 'single-line'), { conductor: 'c3' })
+    expect(words).toContain('W3/W4  · 2.5 mm² BK · 3 m · in a sheath')
+    expect(words).toContain('F1 20 A · W4 F1 20 A: TOO THIN · returns to F1 return 1')
+  })
+
+  test('of an array and its controller: what limits, and the terminal that the return goes to', () => {
+    const d = design({ systemV: 12 })
+      .part('pv-array', 'G5', { vocV: 24.3, iscA: 9.8, vmpV: 20, impA: 9.5, maxFuseA: 20 })
+      .part('solar-controller', 'T3', {}, { x: 200 })
+      .join('G5.+', 'T3.pv+', { size: '6mm2', lengthM: 3, colour: 'RD' })
+      .join('G5.-', 'T3.pv-', { size: '6mm2', lengthM: 3, returnOf: 'W1' })
+      .build()
+    const words = textOf(sceneOf(d, analyse(d).answers, 'single-line'), { conductor: 'c1' })
+    // 1.25 × 9.8 A = 12.25 A, printed to three figures.
+    expect(words).toContain('limited by G5 12.3 A')
+    expect(words).toContain('returns to T3 PV −')
   })
 
   test('of a part of an unknown kind', () => {

@@ -64,6 +64,15 @@ describe('conductors', () => {
 })
 
 describe('cut list and cable', () => {
+  it('says which pieces go into a sheath', () => {
+    const sheathed = {
+      ...bench,
+      conductors: bench.conductors.map((c) => ({ ...c, sheathed: c.number === 'W6' })),
+    }
+    const list = schedulesOf(sheathed, analyse(sheathed).answers).find((s) => s.key === 'cut-list')!
+    expect(list.rows.filter((row) => row.cells.laid === 'in a sheath').map((row) => row.name)).toEqual(['W6'])
+  })
+
   it('cuts the longest piece first from the first length that holds it', () => {
     // 2.5 mm² red from 30 m: 17.2 + 12.2 = 29.4, 0.6 left; 4.2 and 1.2 from a second length, 24.6 left.
     // 2.5 mm² brown: 31.2 is longer than 30 m; 12.2 from one length.
