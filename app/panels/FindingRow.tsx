@@ -7,7 +7,7 @@ import {
   LEVEL_WORDS,
   partById,
   sentence,
-  sourceOf,
+  sourceWords,
 } from '../../engine'
 import { useOpen } from '../store/open'
 import { showFinding } from '../store/view'
@@ -26,7 +26,6 @@ interface Props {
 export const FindingRow = memo(function FindingRow({ finding: f, accepted, shown }: Props) {
   const design = useOpen((s) => s.design)
   const words = sentence(f, design)
-  const source = sourceOf(f.source)
   const places = [
     ...f.conductors.map((id) => conductorById(design, id)?.number),
     ...f.parts.map((id) => partById(design, id)?.designation),
@@ -62,7 +61,7 @@ export const FindingRow = memo(function FindingRow({ finding: f, accepted, shown
           )}
           {words.todo && <p>{words.todo}</p>}
           <p className="source">
-            {f.rule} · {source ? `${source.title} (${source.status})` : f.source}
+            {f.rule} · {sourceWords(f.source)}
           </p>
           {accepted ? (
             <TakeBack accepted={accepted} />
