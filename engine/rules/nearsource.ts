@@ -4,7 +4,7 @@ import { found, type Rule } from './rule'
 export const nearSource: Rule = {
   id: 'P4',
   looksFor: 'short runs ahead of the first device',
-  check: ({ design, answers }) =>
+  check: ({ design, answers, ruleSet }) =>
     design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
       if (!run || !('value' in run.verdict) || run.verdict.value !== 'near-source') return []
@@ -12,7 +12,7 @@ export const nearSource: Rule = {
         found(
           'P4',
           'note',
-          'rule-set',
+          (c.sheathed ? ruleSet.nearSource.sheathed : ruleSet.nearSource.open).source,
           { conductors: [c.id] },
           { conductor: c.id },
           run.aheadM === null || run.aheadAllowedM === null

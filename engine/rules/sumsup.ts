@@ -14,7 +14,7 @@ export const sumsUp: Rule = {
         found(
           'P3',
           'warning',
-          'rule-set',
+          ruleSet.deviceShare.source,
           { conductors: [c.id], parts: guards },
           { conductor: c.id, guards, ampacity: run.ampacity.value.amps },
           {

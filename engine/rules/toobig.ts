@@ -15,7 +15,7 @@ export const tooBig: Rule = {
         found(
           'P2',
           'danger',
-          'rule-set',
+          ruleSet.deviceShare.source,
           { conductors: [c.id], parts: [guard.part] },
           {
             conductor: c.id,

@@ -4,7 +4,7 @@ import { found, type Rule } from './rule'
 export const unprotected: Rule = {
   id: 'P1',
   looksFor: 'conductors that a source reaches through no protective device',
-  check: ({ design, answers }) =>
+  check: ({ design, answers, ruleSet }) =>
     design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
       if (!run?.cause || !('value' in run.verdict) || run.verdict.value !== 'unprotected') return []
@@ -13,7 +13,7 @@ export const unprotected: Rule = {
         found(
           'P1',
           'danger',
-          'rule-set',
+          (c.sheathed ? ruleSet.nearSource.sheathed : ruleSet.nearSource.open).source,
           { conductors: [c.id], parts: source === null ? [] : [source] },
           {
             conductor: c.id,

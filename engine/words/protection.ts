@@ -8,14 +8,14 @@ export const protectionWords: Readonly<Record<string, Wording>> = {
     const way = listFact(f, 'way').map((id) => conductorName(d, id))
     const from = source === '' ? 'A source' : partName(d, source)
     const { aheadM, allowedM } = f.facts
-    const ahead =
-      typeof aheadM === 'number' && typeof allowedM === 'number'
-        ? ` It runs ${figure(aheadM, 'm')} from the source to the device behind it, with ${figure(allowedM, 'm')} allowed.`
-        : ''
+    const short = typeof aheadM === 'number' && typeof allowedM === 'number' && allowedM > 0
+    const ahead = short
+      ? ` It runs ${figure(aheadM, 'm')} from the source to the device behind it, with ${figure(allowedM, 'm')} allowed.`
+      : ''
     return {
       title: 'No protection',
       text: `${from} reaches ${name} through no fuse or breaker${way.length > 0 ? ` (by way of ${listed(way)})` : ''}. A short on ${name} would be fed without limit.${ahead}`,
-      todo: `Fit a fuse or breaker between ${from} and ${name}, at the source, or land ${name} on a fused way.`,
+      todo: `Fit a fuse or breaker between ${from} and ${name}, at the source, or land ${name} on a fused way${short ? `, or bring the device behind it to within ${figure(allowedM, 'm')} of the source` : ''}.`,
     }
   },
   P2: (f, d) => {

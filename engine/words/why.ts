@@ -8,7 +8,8 @@ import type {
   ShuntAnswer,
   WorstCase,
 } from '../calc/answers'
-import type { Design } from '../model/design'
+import type { Design, Part } from '../model/design'
+import { partById } from '../model/lookup'
 import { sizeByKey } from '../tables/sizes'
 import { conductorName, figure, listed, partName } from './names'
 import { reasonWords } from './reasons'
@@ -83,8 +84,14 @@ const isDead = (run: RunAnswer): boolean =>
     (end) => 'value' in end && end.value.amps === 0,
   )
 
+/** Largest lasting current of a return; null where it has none or it is not known. */
+const lasts = (run: RunAnswer): number | 'unlimited' | null =>
+  run.sustained && 'value' in run.sustained ? run.sustained.value.amps : null
+
 export function verdictWords(run: RunAnswer, design: Design): string {
   if (!('value' in run.verdict)) return whyNot(run.verdict, design)
+  if (run.verdict.value === 'thin-return' && lasts(run) === 'unlimited')
+    return 'Without limit while a feed elsewhere has no protection'
   return run.verdict.value === 'protected' && isDead(run)
     ? 'Nothing can feed it'
     : VERDICT_WORDS[run.verdict.value]
@@ -92,26 +99,35 @@ export function verdictWords(run: RunAnswer, design: Design): string {
 
 /** "F3 100 A": the devices that protect a run from either end, strongest first; empty where none does. */
 export function guardWords(run: RunAnswer, design: Design): string {
-  const seen = new Map<string, number>()
+  const seen = new Map<string, string>()
   for (const end of [run.from, run.to, ...(run.sustained ? [run.sustained] : [])]) {
     if (!('value' in end)) continue
-    for (const g of end.value.guards) {
+    for (const g of [...end.value.guards].sort((a, b) => b.amps - a.amps)) {
       if (g.is !== 'device') continue
-      const part = design.parts.find((p) => p.id === g.part)
-      seen.set(part?.designation ?? g.part, g.amps)
+      const part = partById(design, g.part)
+      const way = part && hasWays(part) ? `:${g.key}` : ''
+      seen.set(`${g.part}/${g.key}`, `${part?.designation ?? g.part}${way} ${figure(g.amps, 'A')}`)
     }
   }
-  return [...seen].map(([name, amps]) => `${name} ${figure(amps, 'A')}`).join(', ')
+  const all = [...seen.values()]
+  return all.length > MOST_GUARDS
+    ? `${all.slice(0, MOST_GUARDS - 1).join(' + ')} + ${all.length - MOST_GUARDS + 1} more`
+    : all.join(' + ')
 }
+
+const MOST_GUARDS = 3
+
+/** A block whose ways are told apart by their number. */
+const hasWays = (part: Part): boolean => Array.isArray(part.values.ways)
 
 export function amountWords(answer: Answer<number | 'unlimited'>, unit: string): string {
   return 'value' in answer ? figure(answer.value, unit) : 'not checked'
 }
 
 const METERED_WORDS = {
-  measured: 'Measured by the load-side shunt',
-  bypasses: 'Bypasses the load-side shunt',
-  shared: 'Only partly measured by the load-side shunt',
+  measured: 'The load-side shunt counts its loads',
+  bypasses: 'Its loads bypass the load-side shunt',
+  shared: 'The load-side shunt counts its loads in part',
   'source-side': 'On the source side of the load-side shunt',
   'no-load-shunt': 'No load-side shunt in this system',
 } as const

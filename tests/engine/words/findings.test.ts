@@ -80,7 +80,7 @@ describe('why a figure is as it is', () => {
     expect('value' in forward && whyCurrent(forward.value, d)).toEqual(['G1 gives 10 A', 'E1 takes 10 A'])
     expect('value' in from && whyProtected(from.value, d)).toEqual(['F2 limits it to 15 A'])
     expect(verdictWords(run, d)).toBe('Protected')
-    expect(guardWords(run, d)).toContain('F2 15 A')
+    expect(guardWords(run, d)).toContain('F2:1 15 A')
   })
 
   it('a conductor that nothing can feed is not called protected', () => {
