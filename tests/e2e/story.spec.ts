@@ -88,7 +88,7 @@ test('a load is dragged in, joined, found unprotected, and mended', async ({ pag
     const length = table.card.getByLabel('Length')
     await length.fill('2,5')
     await length.press('Enter')
-    await expect(table.card).toContainText('Protected: F2 5 A')
+    await expect(table.card).toContainText('Protected: F2:3 5 A')
     await expect(table.checks).toContainText('0 dangers')
   })
 })
