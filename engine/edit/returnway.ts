@@ -122,7 +122,7 @@ function battery(design: Design, fed: Fed): ReturnWay | null {
   if (!feeding?.device) return null
   return {
     to: { part: feeding.part.id, terminal: feeding.device.negative },
-    why: `The return goes to ${feeding.part.designation} itself, as no negative bar has a place for it.`,
+    why: `The return goes to ${feeding.part.designation} itself, as ${negativeBars(design).length === 0 ? 'no bar is joined to a negative terminal yet' : 'no negative bar has a place for it'}.`,
   }
 }
 
