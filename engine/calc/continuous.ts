@@ -2,7 +2,6 @@ import type { Design } from '../model/design'
 import type { Amps } from '../units'
 import { envelopes } from './envelope'
 import { valuesOf } from './fusefacts'
-import { prepare } from './prepare'
 import type { State } from './solved'
 
 /**
@@ -12,12 +11,12 @@ import type { State } from './solved'
 export function continuousCurrents(design: Design, states: readonly State[]): Map<string, Amps> {
   const worst = new Map<string, Amps>()
   for (const { any } of states) {
-    const devices = any.border.form.devices.map((d) => {
-      const ref = any.border.devices.get(d.id)
-      return ref && valuesOf(design, ref.part)('continuous') === false ? { ...d, min: 0 } : d
+    const { p } = any
+    const least = p.min.map((amps, d) => {
+      const ref = any.border.devices.get(p.form.devices[d]!.id)
+      return ref && valuesOf(design, ref.part)('continuous') === false ? 0 : amps
     })
-    const p = prepare({ ...any.border.form, devices })
-    const { min, max } = envelopes(p)
+    const { min, max } = envelopes({ ...p, min: least })
     p.form.branches.forEach((b, e) => {
       const amps = Math.max(max[e]!, -min[e]!)
       const before = worst.get(b.id)

@@ -1,6 +1,6 @@
 import { electricalIn } from '../edit/terminal'
 import { kindOf } from '../kinds/all'
-import type { Design, PartId } from '../model/design'
+import type { Design, Part, PartId } from '../model/design'
 import type { Value } from '../model/fields'
 import type { PartBranch } from '../model/kind'
 import { partById } from '../model/lookup'
@@ -45,7 +45,19 @@ export function fuseFactsOf(design: Design, part: PartId, key: string): FuseFact
   return branch && factsOf(design, part, branch)
 }
 
-function factsOf(design: Design, part: PartId, branch: PartBranch): FuseFacts {
+const ofBranch = new WeakMap<PartBranch, { part: Part | undefined; facts: FuseFacts }>()
+
+/** Remembered weakly while the part stays as it is. */
+function factsOf(design: Design, id: PartId, branch: PartBranch): FuseFacts {
+  const part = partById(design, id)
+  const known = ofBranch.get(branch)
+  if (known && known.part === part) return known.facts
+  const facts = readFacts(design, id, branch)
+  ofBranch.set(branch, { part, facts })
+  return facts
+}
+
+function readFacts(design: Design, part: PartId, branch: PartBranch): FuseFacts {
   const of = valuesOf(design, part)
   const breakingKA = numeric(of('breakingKA'))
   const fuseClass = String(of('class') ?? '')

@@ -34,6 +34,16 @@ export interface Blocks {
  * algorithms for graph manipulation", 1973.
  */
 export function blocksOf(g: Graph): Blocks {
+  const known = remembered.get(g)
+  if (known) return known
+  const blocks = searched(g)
+  remembered.set(g, blocks)
+  return blocks
+}
+
+const remembered = new WeakMap<Graph, Blocks>()
+
+function searched(g: Graph): Blocks {
   const n = g.vertexCount
   const m = g.edgeCount
   const of = new Int32Array(m).fill(BRIDGE)

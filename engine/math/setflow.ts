@@ -51,7 +51,7 @@ export function setFlows(net: Supplied): (set: ReadonlyMap<number, Drawing>) => 
     }
     const edges: number[] = []
     for (const b of spanning) {
-      edges.push(...tree.edges[b]!)
+      for (const e of tree.edges[b]!) edges.push(e)
       for (let j = jointStart[b]!; j < jointStart[b + 1]!; j++) reach(jointVertex[j]!)
     }
     const vertices = [...place.keys()]
