@@ -34,50 +34,70 @@ export function setFlows(net: Supplied): (set: ReadonlyMap<number, Drawing>) => 
   for (let j = 0; j < jointVertex.length; j++)
     if (top[jointBlock[j]!] !== j) below[jointVertex[j]!] = jointBlock[j]!
 
+  const place = new Int32Array(graph.vertexCount).fill(-1)
+  const isSpanning = new Uint8Array(tree.edges.length)
   return (set) => {
-    const spanning = new Set<number>()
-    const place = new Map<number, number>()
-    const reach = (v: number): number => {
-      let k = place.get(v)
-      if (k === undefined) {
-        k = place.size
-        place.set(v, k)
-      }
-      return k
+    const spanning: number[] = []
+    const vertices: number[] = []
+    const reach = (v: number): void => {
+      if (place[v] !== -1) return
+      place[v] = vertices.length
+      vertices.push(v)
     }
     for (const v of set.keys()) {
       reach(v)
-      for (let b = below[v]!; b !== -1 && !spanning.has(b); b = below[jointVertex[top[b]!]!]!) spanning.add(b)
+      for (let b = below[v]!; b !== -1 && isSpanning[b] === 0; b = below[jointVertex[top[b]!]!]!) {
+        isSpanning[b] = 1
+        spanning.push(b)
+      }
     }
-    const edges: number[] = []
+    let edgeCount = 0
     for (const b of spanning) {
-      for (const e of tree.edges[b]!) edges.push(e)
+      edgeCount += tree.edges[b]!.length
       for (let j = jointStart[b]!; j < jointStart[b + 1]!; j++) reach(jointVertex[j]!)
     }
-    const vertices = [...place.keys()]
+    const edges = new Int32Array(edgeCount)
+    let filled = 0
+    for (const b of spanning) {
+      edges.set(tree.edges[b]!, filled)
+      filled += tree.edges[b]!.length
+    }
     const source = vertices.length
     const sink = source + 1
-    const tail = edges.map((e) => reach(graph.tail[e]!))
-    const head = edges.map((e) => reach(graph.head[e]!))
-    const out = edges.map((e) => forward[e]!)
-    const back = edges.map((e) => backward[e]!)
-    vertices.forEach((v, k) => {
+    const count = edgeCount + 2 * source
+    const tail = new Int32Array(count)
+    const head = new Int32Array(count)
+    const capacity = new Float64Array(count)
+    const reverse = new Float64Array(count)
+    for (let i = 0; i < edgeCount; i++) {
+      const e = edges[i]!
+      tail[i] = place[graph.tail[e]!]!
+      head[i] = place[graph.head[e]!]!
+      capacity[i] = forward[e]!
+      reverse[i] = backward[e]!
+    }
+    for (let k = 0; k < source; k++) {
+      const v = vertices[k]!
       const own = set.get(v)
       let supply = own ? own.supply : net.supply[v]!
       for (let i = vertexStart[v]!; i < vertexStart[v + 1]!; i++)
-        if (!spanning.has(jointBlock[atVertex[i]!]!)) supply += gate[atVertex[i]!]!
-      tail.push(source, k)
-      head.push(k, sink)
-      out.push(supply, own ? own.draw : 0)
-      back.push(0, 0)
-    })
-    const g = graphOf(sink + 1, Int32Array.from(tail), Int32Array.from(head))
-    const capacity = Float64Array.from(out)
-    const reverse = Float64Array.from(back)
+        if (isSpanning[jointBlock[atVertex[i]!]!] === 0) supply += gate[atVertex[i]!]!
+      const into = edgeCount + 2 * k
+      tail[into] = source
+      head[into] = k
+      capacity[into] = supply
+      tail[into + 1] = k
+      head[into + 1] = sink
+      capacity[into + 1] = own ? own.draw : 0
+      place[v] = -1
+    }
+    for (const b of spanning) isSpanning[b] = 0
+    const g = graphOf(sink + 1, tail, head)
     const { value, sinkSide } = maxFlow(g, capacity, reverse, source, sink)
     const draws: number[] = []
     const cut: GateCut = { edges: [], vertices: [] }
     if (value === Number.POSITIVE_INFINITY) return { value, edges: [], supplies: [], draws }
+    const inside = new Set(spanning)
     edges.forEach((edge, i) => {
       if (crossing(g, capacity, reverse, sinkSide, i) > 0)
         cut.edges.push({ edge, towards: sinkSide[head[i]!] === 1 ? 'head' : 'tail' })
@@ -85,7 +105,7 @@ export function setFlows(net: Supplied): (set: ReadonlyMap<number, Drawing>) => 
     vertices.forEach((v, k) => {
       if (sinkSide[k] === 0) {
         if (set.has(v) && set.get(v)!.draw > 0) draws.push(v)
-      } else cuts.around(v, (b) => !spanning.has(b), cut)
+      } else cuts.around(v, (b) => !inside.has(b), cut)
     })
     return { value, edges: cut.edges, supplies: cut.vertices, draws }
   }
