@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'react'
+import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
 import type { Unit } from '../../engine'
 import { readNumber } from './readnumber'
 
@@ -15,7 +15,10 @@ interface Props {
   readonly onChange: (value: number | null) => void
 }
 
-/** A number with its unit. What cannot be read, or lies outside its limits, is said and not stored. */
+/**
+ * A number with its unit. What cannot be read, or lies outside its limits, is said and not stored. Enter stores and
+ * leaves the field, so that undo is the design's again; Escape leaves it as it was.
+ */
 export function NumberInput(props: Props) {
   const { id, label, unit, value, standard, disabled, onChange } = props
   const [text, setText] = useState(shown(value))
@@ -27,10 +30,27 @@ export function NumberInput(props: Props) {
     setWrong(null)
   }, [value])
 
-  const commit = () => {
+  /** Set while the field is left by a key that has dealt with the text already. */
+  const settled = useRef(false)
+
+  const commit = (): boolean => {
     const read = readNumber(text, props)
     setWrong(read.wrong)
     if (read.wrong === null && read.value !== value) onChange(read.value)
+    return read.wrong === null
+  }
+  const leave = (field: HTMLInputElement) => {
+    settled.current = true
+    field.blur()
+    settled.current = false
+  }
+  const byKey = (e: KeyboardEvent<HTMLInputElement>) => {
+    if (e.key === 'Enter' && commit()) leave(e.currentTarget)
+    if (e.key !== 'Escape') return
+    e.stopPropagation()
+    setText(shown(value))
+    setWrong(null)
+    leave(e.currentTarget)
   }
   return (
     <span className="number">
@@ -45,8 +65,8 @@ export function NumberInput(props: Props) {
         aria-describedby={wrong ? wrongId : undefined}
         list={standard ? listId : undefined}
         onChange={(e) => setText(e.target.value)}
-        onBlur={commit}
-        onKeyDown={(e) => e.key === 'Enter' && commit()}
+        onBlur={() => settled.current || commit()}
+        onKeyDown={byKey}
       />
       {unit && <span className="unit">{unit}</span>}
       {standard && (

@@ -31,10 +31,11 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
       if (Array.isArray(edit.value)) return [`${part(edit.part)}: ${name} changed`]
       return [`${part(edit.part)}: ${name} ${shown('', p?.values[edit.field])} → ${shown('', edit.value)}`]
     }
-    case 'reconnect':
-      return [
-        `${run(edit.conductor)}: its "${edit.end}" end goes to ${part(edit.to.part)} ${edit.to.terminal}`,
-      ]
+    case 'reconnect': {
+      const now = conductorById(design, edit.conductor)?.[edit.end].part
+      const away = now === undefined || now === edit.to.part ? '' : ` from ${part(now)}`
+      return [`${run(edit.conductor)} is moved${away} to ${part(edit.to.part)}, terminal ${edit.to.terminal}`]
+    }
     case 'remove':
       return [...edit.conductors.map(run), ...edit.parts.map(part)].map((name) => `${name} is taken off`)
     case 'join':

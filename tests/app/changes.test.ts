@@ -32,5 +32,5 @@ it('names what comes, goes and is joined otherwise', () => {
   ])
   expect(
     changesOf({ do: 'reconnect', conductor: w1!.id, end: 'to', to: { part: f1!.id, terminal: '2' } }, d),
-  ).toEqual(['W1: its "to" end goes to F1 2'])
+  ).toEqual(['W1 is moved to F1, terminal 2'])
 })

@@ -21,7 +21,7 @@ test('a planted mistake is shown, mended with a look at it first, and the mendin
   const finding = table.findings.locator('.finding[data-rule="M1"]')
   await finding.getByRole('button').first().click()
   await finding.getByRole('button', { name: /^Mend/ }).click()
-  await expect(finding.getByRole('group', { name: 'What mending would do' })).toContainText('end goes to')
+  await expect(finding.getByRole('group', { name: 'What mending would do' })).toContainText('is moved from')
   await finding.getByRole('button', { name: 'Do it' }).click()
   await expect(finding).toHaveCount(0)
   await page.keyboard.press('Control+z')
@@ -127,6 +127,23 @@ test('every step can be undone and done again, by name', async ({ page }) => {
   await expect(table.run('W6')).toHaveCount(0)
   await page.keyboard.press('Control+z')
   await expect(table.run('W6')).toHaveCount(1)
+})
+
+test('a typed figure is taken back by undo, and left alone by escape', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.pickRun('W3')
+  const length = table.card.getByLabel('Length')
+  await expect(length).toHaveValue('3')
+  await length.fill('7')
+  await length.press('Enter')
+  await expect(length).toHaveValue('7')
+  await page.keyboard.press('Control+z')
+  await expect(length).toHaveValue('3')
+  await length.fill('9')
+  await length.press('Escape')
+  await expect(length).toHaveValue('3')
+  await expect(table.card.getByRole('heading', { level: 2 })).toContainText('W3')
 })
 
 test('parts are copied, pasted, duplicated, lined up and deleted', async ({ page }) => {
