@@ -1,6 +1,8 @@
 import type { ValueOf } from '../model/fields'
 import type { Electrical, Terminal } from '../model/kind'
-import type { Amps } from '../units'
+import type { Amps, Millimetres } from '../units'
+import { plain } from './caption'
+import { textWidth } from './draw'
 import { number, rows, words } from './field'
 import { fuseOhms } from './resistance'
 import { terminal } from './terminal'
@@ -32,9 +34,27 @@ export interface BlockLayout {
   readonly bolted: boolean
 }
 
-/** Width of the box. */
-export const BLOCK_W = 45
 export const PITCH = 5
+/** Where the ratings begin: right of bar, way number and fuse. */
+export const RATING_X = 17
+/** Clear of the right edge of the box. */
+export const EDGE = 2
+/** Width of a box with short labels, and of the widest: longer labels are cut. */
+const WIDTHS = { least: 45, most: 75 } as const
+const GRID = 2.5
+
+export const ratingWords = ({ ratingA }: Ways[number]): string =>
+  ratingA === null ? '–' : `${plain(ratingA)} A`
+
+/** Where the labels begin, one below the other. */
+export const labelX = (ways: Ways): Millimetres =>
+  RATING_X + Math.max(textWidth('40 A'), ...ways.map((way) => textWidth(ratingWords(way)))) + 1
+
+/** Width of the box: what its longest label needs, on the grid. */
+export function blockWidth(ways: Ways): Millimetres {
+  const wanted = labelX(ways) + Math.max(0, ...ways.map((way) => textWidth(way.label))) + EDGE
+  return Math.min(WIDTHS.most, Math.max(WIDTHS.least, Math.ceil(wanted / GRID) * GRID))
+}
 
 /** The text of a row stands above its line, so the first line is a pitch below the top. */
 export const rowY = (row: number): number => PITCH * (row + 1)
@@ -51,8 +71,9 @@ export function blockTerminals(ways: Ways, returnBar: boolean, o: BlockLayout): 
       stud: o.feedStud,
     }),
   )
+  const w = blockWidth(ways)
   const outs = ways.map((_, i) =>
-    terminal('right', BLOCK_W, rowY(i), `${i + 1}`, `way ${i + 1}`, 'positive', {
+    terminal('right', w, rowY(i), `${i + 1}`, `way ${i + 1}`, 'positive', {
       mark: `${i + 1}`,
       use: 'out',
       stud: o.wayStud,
@@ -67,7 +88,7 @@ export function blockTerminals(ways: Ways, returnBar: boolean, o: BlockLayout): 
       stud: o.feedStud,
     }),
     ...ways.map((_, i) =>
-      terminal('right', BLOCK_W, rowY(n + i), `r${i + 1}`, `return ${i + 1}`, 'negative', {
+      terminal('right', w, rowY(n + i), `r${i + 1}`, `return ${i + 1}`, 'negative', {
         mark: `${i + 1}`,
         use: 'in',
         stud: o.wayStud,

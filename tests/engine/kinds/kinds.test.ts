@@ -3,6 +3,8 @@ import { KINDS, kindOf } from '../../../engine/kinds/all'
 import { valueFault } from '../../../engine/model/fieldfault'
 import type { Field } from '../../../engine/model/fields'
 import { SHELF_GROUPS } from '../../../engine/model/kind'
+import type { XY } from '../../../engine/model/marks'
+import { initialValues } from '../../../engine/model/values'
 import { extent } from './extent'
 import { currentRecords, writtenRecords } from './record'
 import { variantsOf } from './variants'
@@ -27,6 +29,57 @@ test('every group of the shelf has kinds, and they stand together', () => {
 
 test('keys of fields, options and terminals are those of the permanent record', () => {
   expect(currentRecords()).toEqual(writtenRecords())
+})
+
+describe.each(['fuse-block', 'fuse-bar'])('%s: a row for each way', (key) => {
+  const kind = kindOf(key)!
+  const drawn = (labels: readonly string[]) => {
+    const ways = labels.map((label) => ({ ratingA: 30, label }))
+    return kind.symbol({ ...initialValues(kind.fields), ways })
+  }
+  const labels = Array.from({ length: 12 }, (_, i) => `Way ${i + 1}`)
+
+  test('numbers are clear of the fuses, and a fuse sits on the middle of its lead', () => {
+    const { w, marks } = drawn(labels)
+    const boxes = marks
+      .filter((m) => m.is === 'line' && m.closed)
+      .map((m) => extent(m))
+      .filter((corners) => Math.max(...corners.map(([x]) => x)) < w / 2)
+    const leads = marks.flatMap((m) =>
+      m.is === 'line' && m.points.at(-1)![0] === w ? [m.points[0]![1]] : [],
+    )
+    for (const y of leads)
+      expect(
+        boxes.some((c) => {
+          const ys = c.map(([, cy]) => cy)
+          return Math.max(...ys) - Math.min(...ys) < 5 && Math.max(...ys) + Math.min(...ys) === 2 * y
+        }),
+        `${y}`,
+      ).toBe(true)
+    for (const mark of marks.filter((m) => m.is === 'text')) {
+      const [[left, top], [right, bottom]] = extent(mark) as [XY, XY]
+      for (const corners of boxes) {
+        const xs = corners.map(([x]) => x)
+        const ys = corners.map(([, y]) => y)
+        const apart =
+          right <= Math.min(...xs) ||
+          left >= Math.max(...xs) ||
+          bottom <= Math.min(...ys) ||
+          top >= Math.max(...ys)
+        expect(apart, mark.text).toBe(true)
+      }
+    }
+  })
+
+  test('is as wide as its longest label needs, up to a limit', () => {
+    const texts = (all: readonly string[]) =>
+      drawn(all).marks.flatMap((m) => (m.is === 'text' ? [m.text] : []))
+    expect(texts(['Alternator charger, front'])).toContain('Alternator charger, front')
+    expect(drawn(['Fan']).w).toBeLessThan(drawn(['Alternator charger, front']).w)
+    const endless = 'W'.repeat(200)
+    expect(drawn([endless]).w).toBeLessThan(100)
+    expect(texts([endless]).some((t) => t.endsWith('…'))).toBe(true)
+  })
 })
 
 // Letters of IEC 81346-2: F and Q as restated in public, the others from memory; editions differ for batteries and relays.
