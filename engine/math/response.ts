@@ -15,10 +15,13 @@ export interface Response {
 export function responses({ pattern, pivot, lower }: Factor): (into: number, outOf: number) => Response {
   const { n, tail, head, held, place, start, row } = pattern
   const isEmpty = (k: number): boolean => start[k] === start[k + 1]
-  const isCopy = (k: number): boolean => start[k + 1]! - start[k]! === 1 && lower[start[k]!] === 1
+  /** Position that each is a copy of where nothing is put in; −1: of none. */
+  const copyOf = Int32Array.from(pivot, (_, k) =>
+    start[k + 1]! - start[k]! === 1 && lower[start[k]!] === 1 ? row[start[k]!]! : -1,
+  )
   /** Positions that are neither copies nor 0 by themselves, the last first. */
   const meshed: number[] = []
-  for (let k = n - 1; k >= 0; k--) if (!isEmpty(k) && !isCopy(k)) meshed.push(k)
+  for (let k = n - 1; k >= 0; k--) if (!isEmpty(k) && copyOf[k] === -1) meshed.push(k)
   const { first, next, always } = edgesByPosition()
 
   return (into, outOf) => {
@@ -32,13 +35,13 @@ export function responses({ pattern, pivot, lower }: Factor): (into: number, out
       for (let i = start[k]!; x[k] !== 0 && i < start[k + 1]!; i++) x[row[i]!]! += lower[i]! * x[k]!
 
     const valueAt = (position: number): number => {
+      if (isKnown[position] === 1) return x[position]!
       let k = position
-      while (isKnown[k] === 0 && isCopy(k)) k = row[start[k]!]!
+      while (isKnown[k] === 0 && copyOf[k] !== -1) k = copyOf[k]!
       const value = isKnown[k] === 1 ? x[k]! : 0
-      for (let j = position; isKnown[j] === 0; j = row[start[j]!]!) {
+      for (let j = position; j !== -1 && isKnown[j] === 0; j = copyOf[j]!) {
         x[j] = value
         isKnown[j] = 1
-        if (isEmpty(j)) break
       }
       return value
     }
@@ -89,7 +92,7 @@ export function responses({ pattern, pivot, lower }: Factor): (into: number, out
       next[e] = first[k]!
       first[k] = e
       const besideHeld = held[u] || held[v]
-      if (!isEmpty(k) && (besideHeld || !isCopy(k))) always.push(e)
+      if (!isEmpty(k) && (besideHeld || copyOf[k] === -1)) always.push(e)
     }
     return { first, next, always }
   }
