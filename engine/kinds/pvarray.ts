@@ -47,6 +47,9 @@ const times = (n: number | null, by: number): number | null => (n === null ? nul
 /** Short-circuit current of the whole array, A. */
 const arrayIsc = (v: PvValues): number | null => times(v.iscA, counted(v.parallel, parallel))
 
+/** Open-circuit voltage of a string, V at 25 °C. */
+const arrayVoc = (v: PvValues): number | null => times(v.vocV, counted(v.series, series))
+
 const modulePower = (v: PvValues): number | null =>
   v.moduleW ?? (v.vmpV === null ? null : times(v.impA, v.vmpV))
 
@@ -80,7 +83,7 @@ export const pvArray = defineKind({
   results: (v) => ({
     arrayIscA: arrayIsc(v),
     arrayMaxA: times(arrayIsc(v), IRRADIANCE),
-    arrayVocV: times(v.vocV, counted(v.series, series)),
+    arrayVocV: arrayVoc(v),
     arrayW: arrayPower(v),
   }),
   symbol: () => ({
@@ -101,6 +104,15 @@ export const pvArray = defineKind({
   caption: (v) =>
     captions(
       `${counted(v.series, series)}s × ${counted(v.parallel, parallel)}p, ${figure(arrayPower(v), 'W')}`,
-      v.vocV === null || v.iscA === null ? '' : `Voc ${plain(v.vocV)} V, Isc ${plain(v.iscA)} A`,
+      electricalWords(v),
     ),
 })
+
+/** Figures of the array; beside them those of one module, where they are not the same. */
+function electricalWords(v: PvValues): string {
+  const [voc, isc] = [arrayVoc(v), arrayIsc(v)]
+  if (v.vocV === null || v.iscA === null || voc === null || isc === null) return ''
+  const array = `Voc ${plain(voc)} V, Isc ${plain(isc)} A`
+  const one = voc === v.vocV && isc === v.iscA
+  return one ? array : `array ${array} (module ${plain(v.vocV)} V, ${plain(v.iscA)} A)`
+}

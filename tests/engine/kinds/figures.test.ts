@@ -27,6 +27,18 @@ test('figures of a PV array', () => {
   expect(kind.results!(v, CONTEXT)).toEqual({ arrayIscA: 12, arrayMaxA: 15, arrayVocV: 44, arrayW: 396 })
 })
 
+test('the caption of a PV array gives the figures of the array, and those of a module beside them', () => {
+  const kind = kindOf('pv-array')!
+  const module = { moduleW: 190, vocV: 24.3, iscA: 9.8, vmpV: 20, impA: 9.5 }
+  const caption = (more: Values) => kind.caption(complete(kind.fields, { ...module, ...more }))
+  expect(caption({ series: 2, parallel: 2 })).toEqual([
+    '2s × 2p, 760 W',
+    'array Voc 48.6 V, Isc 19.6 A (module 24.3 V, 9.8 A)',
+  ])
+  expect(caption({})).toEqual(['1s × 1p, 190 W', 'Voc 24.3 V, Isc 9.8 A'])
+  expect(caption({ series: 2, vocV: null })).toEqual(['2s × 1p, 380 W'])
+})
+
 // Resistances printed in a public guide to shunts: 100 A, 75 mV is 0.75 mΩ; 50 A, 75 mV is 1.5 mΩ.
 test.each([
   [100, 75, 0.00075],
