@@ -52,7 +52,7 @@ export const shunt = defineKind({
   words: ['shunt', 'battery monitor', 'current sensor', 'meter', 'load shunt'],
   fields,
   terminals: (v) => [
-    terminal('left', 0, Y, 'b', 'battery side', 'any', { mark: 'BAT', stud: 'M10' }),
+    terminal('left', 0, Y, 'b', 'battery side', 'any', { mark: 'battery', stud: 'M10' }),
     terminal('right', W, Y, 's', farSide(v.role).name, 'any', { mark: farSide(v.role).mark, stud: 'M10' }),
     terminal('down', TAPS[0], H, 'sense-b', 'sense, battery side', 'sense', { takes: 1 }),
     terminal('down', TAPS[1], H, 'sense-s', 'sense, far side', 'sense', { takes: 1 }),
@@ -86,8 +86,8 @@ export const shunt = defineKind({
       line([MIDDLE, 10.25, MIDDLE, H]),
       letter(MIDDLE, 9, 'V'),
       ...linkMarks(v.data, MIDDLE, Y - 1.5),
-      text(0.4, Y - 0.9, 'BAT'),
-      text(W - 0.4, Y - 0.9, farSide(v.role).mark, { anchor: 'end' }),
+      text(0.4, Y - 1.9, 'battery'),
+      text(W - 0.4, Y - 1.9, farSide(v.role).mark, { anchor: 'end' }),
     ],
   }),
   caption: (v) =>
@@ -97,6 +97,6 @@ export const shunt = defineKind({
 })
 
 const farSide = (role: 'battery' | 'load') =>
-  role === 'battery' ? { mark: 'SYS', name: 'system side' } : { mark: 'LOAD', name: 'load side' }
+  role === 'battery' ? { mark: 'system', name: 'system side' } : { mark: 'loads', name: 'loads side' }
 
 const milli = (ohms: number | null): number | null => (ohms === null ? null : ohms * 1000)

@@ -36,7 +36,8 @@ export const titleOf = ({ designation, name }: Part): string =>
 
 /** The terminal in words with its mark, where the words do not hold it already. */
 export function terminalWords({ name, mark }: Terminal): string {
-  if (mark === '' || mark === '+' || mark === '−' || mark === '~' || /\d/.test(name)) return name
+  if (mark === '' || mark === '+' || mark === '−' || mark === '~' || /\d/.test(name) || name.includes(mark))
+    return name
   return `${name} (${mark})`
 }
 

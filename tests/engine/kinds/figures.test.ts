@@ -191,6 +191,22 @@ test('all studs of a bar are one node', () => {
   expect(model('busbar', { studs: 2 }).merges).toEqual([['1l', '1r', '2l', '2r']])
 })
 
+test.each([
+  ['battery', ['battery', 'system']],
+  ['load', ['battery', 'loads']],
+])('the studs of a %s shunt are marked in plain words, on the drawing as in the lists', (role, marks) => {
+  const kind = kindOf('shunt')!
+  const v = complete(kind.fields, { role })
+  const drawn = kind.symbol(v).marks.flatMap((m) => (m.is === 'text' ? [m.text] : []))
+  expect(drawn).toEqual(expect.arrayContaining(marks))
+  expect(
+    kind
+      .terminals(v)
+      .slice(0, 2)
+      .map((t) => t.mark),
+  ).toEqual(marks)
+})
+
 test('the return of a load passes a shunt from the far side to the battery side', () => {
   expect(model('shunt', {}).branches[0]).toMatchObject({ from: 's', to: 'b', kind: 'shunt', ratingA: 500 })
 })
