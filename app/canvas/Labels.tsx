@@ -15,7 +15,7 @@ import { Marks } from '../symbols/Marks'
 import { linePath } from '../symbols/shape'
 import { wordsAt } from './density'
 import { wordsBesideParts } from './designations'
-import { edgeToLine, leaderAlong } from './hugging'
+import { edgeToLine, leaderAlong, standsApart } from './hugging'
 import { useLettering } from './lettering'
 
 /** The labels of the newest layout. A part's label goes with it; a conductor's hides while its ends move. */
@@ -79,7 +79,17 @@ const RunLabel = memo(function RunLabel({
   })
   const laid = useLatest((s) => laidOf(s.scene, run))
   const words = useMemo(
-    () => laid && wordsAt({ ...label, hugs: edgeToLine(label, laid), leaderAt: leaderAlong(label) }, zoom),
+    () =>
+      laid &&
+      wordsAt(
+        {
+          ...label,
+          hugs: edgeToLine(label, laid),
+          leaderAt: leaderAlong(label),
+          apart: standsApart(label, laid),
+        },
+        zoom,
+      ),
     [label, laid, zoom],
   )
   return stands && !moving && words ? <Drawn label={label} words={words} dx={0} dy={0} /> : null

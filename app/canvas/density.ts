@@ -39,6 +39,8 @@ export interface Lettered extends Pick<SceneLabel, 'of' | 'marks' | 'w' | 'h'> {
   readonly hugs: 'top' | 'bottom'
   /** Where along the label its leader meets it, 0 to 1; null: no leader. */
   readonly leaderAt: number | null
+  /** A conductor's words that stand with a part instead of along the line: never cut short to a bare number. */
+  readonly apart?: boolean
 }
 
 /** The text of a label to show at a zoom. `room`: what a designation may take at most, even beyond its label, mm. */
@@ -47,14 +49,16 @@ export function wordsAt(label: Lettered, zoom: number, room = OWN_ROOM): readonl
   const [head] = texts
   if (!head || texts.every((t) => isReadable(t.height, zoom))) return texts
   const wanted = Math.max(readableMm(zoom), head.height)
-  return 'part' in label.of ? ofPart(label, head, texts, wanted, zoom, room) : ofRun(label, head, wanted)
+  return 'part' in label.of
+    ? ofPart(label, head, texts, wanted, zoom, room)
+    : ofRun(label, head, wanted, zoom)
 }
 
 /** A conductor keeps its number, until the numbers would crowd the drawing. */
-function ofRun(label: Lettered, head: TextMark, wanted: number): readonly TextMark[] {
-  if (wanted > LARGEST_NUMBER) return []
+function ofRun(label: Lettered, head: TextMark, wanted: number, zoom: number): readonly TextMark[] {
+  if (label.apart || wanted > LARGEST_NUMBER) return []
   const fits = Math.min(wanted, roomFor([head], label.w, label.h))
-  return fits < wanted * 0.8 ? [] : lettered([head], fits, label)
+  return fits < LEAST_PX / (PX * zoom) ? [] : lettered([head], fits, label)
 }
 
 /** A part keeps its name while names can be read as they stand, and its designation at any zoom with room for it. */

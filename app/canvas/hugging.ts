@@ -15,6 +15,22 @@ export function edgeToLine(label: Placed, { points }: Pick<SceneConductor, 'poin
   return distance(top, points) < distance(bottom, points) ? 'top' : 'bottom'
 }
 
+/** Words of a conductor farther from its line than this, mm, stand with the part at its end instead. */
+const BESIDE = 3
+
+/** Do words stand apart from the line that they speak of, with no leader to it? Cut short they would seem to name the part. */
+export function standsApart(label: SceneLabel, { points }: Pick<SceneConductor, 'points'>): boolean {
+  if (label.leader) return false
+  const { x, y, w, h, turn } = label
+  const [left, top, right, bottom] = turn === 0 ? [x, y, x + w, y + h] : [x, y - w, x + h, y]
+  return points.slice(1).every((b, i) => {
+    const a = points[i]!
+    const dx = Math.max(0, Math.min(a[0], b[0]) - right, left - Math.max(a[0], b[0]))
+    const dy = Math.max(0, Math.min(a[1], b[1]) - bottom, top - Math.max(a[1], b[1]))
+    return Math.hypot(dx, dy) > BESIDE
+  })
+}
+
 /** Where along an upright label its leader meets it, 0 left to 1 right; null where it has none. */
 export function leaderAlong({ x, y, w, h, turn, leader }: SceneLabel): number | null {
   if (!leader || turn !== 0 || w <= 0) return null

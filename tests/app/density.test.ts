@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { isReadable, type Lettered, letteringZoom, wordsAt } from '../../app/canvas/density'
 import { wordsBesideParts } from '../../app/canvas/designations'
-import { edgeToLine, edgeToPart, leaderAlong } from '../../app/canvas/hugging'
+import { edgeToLine, edgeToPart, leaderAlong, standsApart } from '../../app/canvas/hugging'
 import { PX } from '../../app/canvas/scale'
 import { type Scene, type SceneLabel, type TextMark, widthOf } from '../../engine'
 
@@ -53,6 +53,31 @@ describe('words at a zoom', () => {
   it('keeps the number of a conductor for a while, then nothing', () => {
     expect(said(ofRun, 0.7)).toEqual(['W12'])
     expect(said(ofRun, 0.3)).toEqual([])
+  })
+  it('never cuts words that stand apart from their line to a bare number', () => {
+    expect(said({ ...ofRun, apart: true }, 1)).toHaveLength(3)
+    expect(said({ ...ofRun, apart: true }, 0.7)).toEqual([])
+    const label: SceneLabel = { ...ofRun, x: 10, y: 10, turn: 0, leader: null }
+    const line = (y: number) => ({
+      points: [
+        [0, y],
+        [60, y],
+      ] as const,
+    })
+    expect(standsApart(label, line(16))).toBe(false)
+    expect(standsApart(label, line(25))).toBe(true)
+    expect(
+      standsApart(
+        {
+          ...label,
+          leader: [
+            [20, 15.4],
+            [20, 25],
+          ],
+        },
+        line(25),
+      ),
+    ).toBe(false)
   })
   it('letters what is kept so that it can be read, inside the room of the label', () => {
     for (const zoom of [0.9, 0.7, 0.55, 0.4, 0.33])
