@@ -26,7 +26,11 @@ export function useLookAt(): void {
       return
     }
     const box = boxFor(useOpen.getState().design, wish)
-    if (!box) return
+    if (!box) {
+      // An empty sheet is looked at in the size that drawing is done in, whatever lay there before.
+      if (wish.at === 'all') void flow.setViewport({ x: 0, y: 0, zoom: 1 })
+      return
+    }
     const bounds = rectOf(box)
     const calm = window.matchMedia('(prefers-reduced-motion: reduce)').matches
     const duration = calm ? 0 : 220
