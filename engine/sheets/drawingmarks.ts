@@ -11,7 +11,7 @@ export function drawingMarks({ layout, labels }: Drawing, referenceOf: (flag: Fl
   return [
     ...runMarks(layout.conductors, layout.joins),
     ...layout.parts.flatMap((p) => moved(p.marks, p.x, p.y)),
-    ...layout.flags.flatMap((f) => flagMarks(f, numberOf(layout.shown, f), referenceOf(f))),
+    ...layout.flags.flatMap((f) => flagMarks(f, `${numberOf(layout.shown, f)} → ${referenceOf(f)} ${f.far}`)),
     ...labels.flatMap(labelMarks),
   ]
 }
@@ -19,19 +19,14 @@ export function drawingMarks({ layout, labels }: Drawing, referenceOf: (flag: Fl
 const numberOf = (shown: Drawing['layout']['shown'], flag: Flag): string =>
   shown.find((s) => s.conductor.id === flag.conductor)?.conductor.number ?? ''
 
-/** An outline that points off the sheet, with the number of the conductor and where it goes on. */
-function flagMarks({ box, side }: Flag, number: string, reference: string): Mark[] {
+/** An outline that points off the sheet, with the number of the conductor, where it goes on and where it ends there. */
+function flagMarks({ box, side }: Flag, words: string): Mark[] {
   const [near, far] = side === 'left' ? [box.x + box.w, box.x] : [box.x, box.x + box.w]
   const tip = side === 'left' ? far + 2 : far - 2
   const [top, bottom, middle] = [box.y - 0.6, box.y + box.h + 0.6, box.y + box.h / 2]
   return [
     outline([near, top, tip, top, far, middle, tip, bottom, near, bottom], { pen: 'line', fill: 'paper' }),
-    textMark(
-      box.x + box.w / 2,
-      middle + LEAST / 2,
-      { text: `${number} → ${reference}`, weight: 'bold' },
-      { anchor: 'middle' },
-    ),
+    textMark(box.x + box.w / 2, middle + LEAST / 2, { text: words, weight: 'bold' }, { anchor: 'middle' }),
   ]
 }
 

@@ -1,4 +1,7 @@
 import type { ConductorId, Design } from '../model/design'
+import { LEAST } from './block'
+import { endTag } from './endtag'
+import { widthOf } from './measure'
 import type { Area } from './paper'
 import { portOf } from './ports'
 import type { RoutePort } from './route/request'
@@ -10,12 +13,15 @@ export interface Flag {
   /** Which end of the conductor lies on the other sheet. */
   readonly end: 'from' | 'to'
   readonly side: 'left' | 'right'
+  /** Where the conductor ends there: "T5 +", "F4:2". */
+  readonly far: string
   readonly port: RoutePort
   readonly box: Area
 }
 
-/** Size of a flag: room for "W123 → 12/B10". */
-export const FLAG = { w: 22.5, h: 2.5 } as const
+const HEIGHT = 2.5
+/** Room at both ends of the words. */
+const ENDS = 4
 /** Between the outermost part and the flags: room for conductors that go up and down. */
 const CLEAR = 15
 /** Apart from each other, mm. */
@@ -36,7 +42,8 @@ export function flagsFor(
     const near = portOf(design, end === 'to' ? c.from : c.to)
     const far = portOf(design, c[end])
     if (inside(c.from.part) === inside(c.to.part) || !near || !far) return []
-    return [{ conductor: c.id, end, near, side: sideOf(near, far, area) }]
+    const tag = endTag(design, c[end])
+    return [{ conductor: c.id, end, near, side: sideOf(near, far, area), far: tag, w: widthFor(tag) }]
   })
   return (['left', 'right'] as const).flatMap((side) => {
     const here = wanted
@@ -44,16 +51,19 @@ export function flagsFor(
       .sort((a, b) => a.near.y - b.near.y || a.near.x - b.near.x)
     const ys = spread(here.map((w) => w.near.y))
     const x = side === 'left' ? down(area.x - CLEAR) : -down(-(area.x + area.w + CLEAR))
-    return here.map(({ conductor, end }, i): Flag => {
+    return here.map(({ conductor, end, far, w }, i): Flag => {
       const y = ys[i]!
       return {
-        ...{ conductor, end, side },
+        ...{ conductor, end, side, far },
         port: { x, y, side: side === 'left' ? 'right' : 'left' },
-        box: { x: side === 'left' ? x - FLAG.w : x, y: y - FLAG.h / 2, w: FLAG.w, h: FLAG.h },
+        box: { x: side === 'left' ? x - w : x, y: y - HEIGHT / 2, w, h: HEIGHT },
       }
     })
   })
 }
+
+/** Width of a flag: room for the longest number and reference with its tag. */
+const widthFor = (tag: string): number => Math.ceil(widthOf(`W888 → 88/B88 ${tag}`, LEAST, 'bold') + ENDS)
 
 function sideOf(near: RoutePort, far: RoutePort, { x, w }: Area): 'left' | 'right' {
   if (far.x < x) return 'left'

@@ -79,15 +79,21 @@ describe.each([
   test('every reference has its partner, which stands in the field that it names', () => {
     const flags = sheets.flatMap((sheet, i) =>
       textsOf(sheet).flatMap((t) => {
-        const found = /^(W\d+) → (\d+)\/([A-Z]\d+)$/.exec(t.text)
+        const found = /^(W\d+) → (\d+)\/([A-Z]\d+) ([A-Z]\d+)/.exec(t.text)
         const zone = zoneOf(PAPERS.A3, t.at[0], t.at[1] - t.height / 2)
-        return found ? [{ number: found[1]!, to: `${found[2]}/${found[3]}`, here: `${i + 1}/${zone}` }] : []
+        if (!found) return []
+        const [, number, on, field, far] = found
+        return [{ number: number!, to: `${on}/${field}`, far: far!, here: `${i + 1}/${zone}` }]
       }),
     )
     expect(flags.length).toBeGreaterThan(20)
     for (const flag of flags) {
       const partners = flags.filter((f) => f.number === flag.number && f !== flag)
       expect(partners.map((p) => p.here)).toEqual([flag.to])
+      const there = sheets[Number.parseInt(flag.to, 10) - 1]!
+      expect(textsOf(there).some((t) => t.text === flag.far && t.weight === 'bold' && t.height > 2)).toBe(
+        true,
+      )
     }
     for (const sheet of sheets) for (const link of sheet.links) expect(sheets[link.sheet]).toBeDefined()
   })
