@@ -9,6 +9,11 @@ const COMMANDS = new Map<string, (args: readonly string[], out: Out) => Promise<
   ['network', network],
 ])
 
+// A reader that has seen enough (a pager, `head`) closes the pipe: no fault of the command.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error
+})
+
 const [name = '', ...args] = process.argv.slice(2)
 const command = COMMANDS.get(name)
 if (command) process.exitCode = await command(args, { print: console.log, complain: console.error })
