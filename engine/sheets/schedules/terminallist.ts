@@ -1,6 +1,7 @@
 import type { Answers } from '../../calc/answers'
 import { terminalsIn } from '../../edit/terminal'
 import type { Conductor, Design, Part, TerminalRef } from '../../model/design'
+import type { Pole } from '../../model/kind'
 import { conductorsAt } from '../../model/lookup'
 import { natureIn } from '../nature'
 import { words } from './columns'
@@ -72,6 +73,7 @@ export function terminalList(design: Design, answers: Answers): Schedule<Key> {
 interface Place {
   readonly name: string
   readonly stud: string | null
+  readonly pole: Pole | null
   readonly terminals: readonly string[]
 }
 
@@ -82,13 +84,18 @@ function placesOf(design: Design, part: Part): readonly Place[] {
     const referred = design.conductors.flatMap((c) => [c.from, c.to]).filter((ref) => ref.part === part.id)
     return [...new Set(referred.map((ref) => ref.terminal))]
       .sort(natural)
-      .map((key) => ({ name: key, stud: null, terminals: [key] }))
+      .map((key) => ({ name: key, stud: null, pole: null, terminals: [key] }))
   }
   const places = new Map<string, Place>()
   for (const t of terminals) {
     const name = terminalWords(t)
     const before = places.get(name)
-    places.set(name, { name, stud: t.stud ?? null, terminals: [...(before?.terminals ?? []), t.key] })
+    places.set(name, {
+      name,
+      stud: t.stud ?? null,
+      pole: t.pole,
+      terminals: [...(before?.terminals ?? []), t.key],
+    })
   }
   return [...places.values()]
 }
@@ -99,12 +106,21 @@ const heading = (part: Part, { name, stud }: Place) => ({
   stud: stud ?? '',
 })
 
+/** A power terminal that nothing is joined to is free for what comes; one for data, sensing or mains is not used. */
 function freeRow(part: Part, at: Place): ScheduleRow<Key> {
+  const canWait = at.pole !== 'data' && at.pole !== 'sense' && at.pole !== 'mains'
   const none: ScheduleCell = ''
   return {
     key: `${part.id}/${at.terminals.join('+')}`,
     name: `${part.designation}, ${at.name}`,
-    cells: { ...heading(part, at), number: 'free', size: none, colour: none, lug: none, far: none },
+    cells: {
+      ...heading(part, at),
+      number: canWait ? 'free' : 'not used',
+      size: none,
+      colour: none,
+      lug: none,
+      far: none,
+    },
     parts: [part.id],
     conductors: [],
   }

@@ -3,6 +3,7 @@ import { analyse, cellText, type Schedule, schedulesOf } from '../../../../engin
 import { firstFit } from '../../../../engine/sheets/schedules/firstfit'
 import { missingIn } from '../../../../engine/sheets/schedules/missing'
 import { natural } from '../../../../engine/sheets/schedules/schedule'
+import { design } from '../../../build'
 import { DEMOS } from '../../../scenarios/demos/all'
 import { benchDesign } from './bench'
 
@@ -154,6 +155,18 @@ describe('the other tables', () => {
       ['way 1', 'W4'],
       ['way 2', 'W7'],
       ['way 3', 'free'],
+    ])
+  })
+
+  it('terminals for data and sensing that nothing is joined to are not used, those for power are free', () => {
+    const d = design().part('shunt', 'B1').part('mains-inlet', 'X1').build()
+    const list = schedulesOf(d, analyse(d).answers).find((s) => s.key === 'terminals')!
+    const said = new Map(list.rows.map((row) => [row.name, row.cells.number]))
+    expect(said.get('B1, battery side')).toBe('free')
+    expect(said.get('B1, data port')).toBe('not used')
+    expect(said.get('B1, voltage sense (V)')).toBe('not used')
+    expect([...said].filter(([name]) => name.startsWith('X1')).map(([, words]) => words)).toEqual([
+      'not used',
     ])
   })
 
