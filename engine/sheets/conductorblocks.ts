@@ -2,7 +2,7 @@ import type { Answers } from '../calc/answers'
 import type { Conductor, Design } from '../model/design'
 import { partById } from '../model/lookup'
 import type { Millimetres } from '../units'
-import { type FlowBlock, heading, paragraph, small } from './flow'
+import { type FlowBlock, heading, listBlocks, paragraph, small } from './flow'
 import type { Places } from './places'
 import { runWords } from './runwords'
 
@@ -15,10 +15,12 @@ export function conductorBlocks(
   width: Millimetres,
 ): FlowBlock[] {
   if (conductors.length === 0) return []
-  return [
-    heading('Conductors by number', width),
-    paragraph('On the drawing there was room for the numbers of these alone.', width, { after: 2 }),
-    ...conductors.map((c) => {
+  return listBlocks(
+    [
+      heading('Conductors by number', width),
+      paragraph('On the drawing there was room for the numbers of these alone.', width, { after: 2 }),
+    ],
+    conductors.map((c) => {
       const w = runWords(design, c, answers)
       const ends = [c.from, c.to].map(
         ({ part, terminal }) => `${partById(design, part)?.designation ?? part}:${terminal}`,
@@ -27,5 +29,5 @@ export function conductorBlocks(
       const at = places.get(c.id)?.join(' ') ?? ''
       return small([...words, at].filter((s) => s !== '').join(' · '), width, { lead: c.number, indent: 12 })
     }),
-  ]
+  )
 }

@@ -11,6 +11,8 @@ export interface FlowBlock {
   readonly marks: readonly Mark[]
   /** Never the last of a column: a heading. */
   readonly leads?: boolean
+  /** The first of a section: a heading. */
+  readonly begins?: boolean
 }
 
 const BETWEEN_COLUMNS: Millimetres = 8
@@ -18,24 +20,83 @@ const BETWEEN_COLUMNS: Millimetres = 8
 export const columnWidth = (area: Area, columns: number): Millimetres =>
   (area.w - BETWEEN_COLUMNS * (columns - 1)) / columns
 
-/** Sets blocks into columns of an area, from the left, over as many pages as it takes: the marks of each page. */
+/**
+ * Sets blocks into columns of an area, from the left, over as few pages as hold them in order: the marks of each page.
+ * The last page is filled evenly; where no more than the tail of a section would stand on it, all of that section does.
+ */
 export function flow(blocks: readonly FlowBlock[], area: Area, columns: number): Mark[][] {
-  const pages: Mark[][] = []
-  const width = columnWidth(area, columns)
+  const step = columnWidth(area, columns) + BETWEEN_COLUMNS
+  const marks = ({ block, column, y }: Spot): Mark[] => moved(block.marks, area.x + column * step, area.y + y)
+  return evenedOut(pagesOf(blocks, area.h, columns), area.h, columns).map((page) => page.flatMap(marks))
+}
+
+/** Where a block stands on its page. */
+interface Spot {
+  readonly block: FlowBlock
+  readonly column: number
+  readonly y: Millimetres
+}
+
+function pagesOf(blocks: readonly FlowBlock[], height: Millimetres, columns: number): Spot[][] {
+  const pages: Spot[][] = []
   let column = columns
   let y = 0
   blocks.forEach((block, i) => {
-    const next = block.leads ? (blocks[i + 1]?.h ?? 0) : 0
-    if (column === columns || (y > 0 && y + block.h + next > area.h)) {
+    if (column === columns || (y > 0 && y + heightWithNext(blocks, i) > height)) {
       column = column >= columns - 1 ? 0 : column + 1
       if (column === 0) pages.push([])
       y = 0
     }
-    pages.at(-1)!.push(...moved(block.marks, area.x + column * (width + BETWEEN_COLUMNS), area.y + y))
+    pages.at(-1)!.push({ block, column, y })
     y += block.h
   })
   return pages
 }
+
+/** A block with those that it does not stand without. */
+function heightWithNext(blocks: readonly FlowBlock[], i: number): Millimetres {
+  let h = 0
+  for (let k = i; k < blocks.length; k++) {
+    h += blocks[k]!.h
+    if (!blocks[k]!.leads) break
+  }
+  return h
+}
+
+/** Steps in which the height of an even last page is sought, mm. */
+const STEP = 2
+
+function evenedOut(pages: readonly Spot[][], height: Millimetres, columns: number): Spot[][] {
+  if (pages.length < 2) return [...pages]
+  const all = pages.flat().map((spot) => spot.block)
+  const last = all.slice(-tailOf(pages, height, columns))
+  const before = pagesOf(all.slice(0, all.length - last.length), height, columns)
+  const least = Math.max(...last.map((_, i) => heightWithNext(last, i)))
+  for (let h = least; h < height; h += STEP) {
+    const even = pagesOf(last, h, columns)
+    if (even.length === 1) return [...before, even[0]!]
+  }
+  return [...before, ...pagesOf(last, height, columns)]
+}
+
+/** How many blocks the last page is to hold. */
+function tailOf(pages: readonly Spot[][], height: Millimetres, columns: number): number {
+  const all = pages.flat().map((spot) => spot.block)
+  const tail = pages.at(-1)!.map((spot) => spot.block)
+  const begin = all.findLastIndex((block, i) => block.begins && i <= all.length - tail.length)
+  const section = all.slice(Math.max(0, begin))
+  const isShort = tail.reduce((sum, block) => sum + block.h, 0) < height
+  const fits = begin > 0 && pagesOf(section, height, columns).length === 1
+  return isShort && fits ? section.length : tail.length
+}
+
+/** A list below its heading and what introduces it: no column ends with the first row of it, or begins with the last. */
+export const listBlocks = (above: readonly FlowBlock[], rows: readonly FlowBlock[]): FlowBlock[] => [
+  ...above.map((block) => ({ ...block, leads: true })),
+  ...rows.map((row, i) =>
+    i + 1 < rows.length && (i === 0 || i === rows.length - 2) ? { ...row, leads: true } : row,
+  ),
+]
 
 /** A heading with a rule below it. */
 export const heading = (text: string, width: Millimetres): FlowBlock => ({
@@ -45,6 +106,7 @@ export const heading = (text: string, width: Millimetres): FlowBlock => ({
     line([0, 8.6, width, 8.6], { pen: 'line' }),
   ],
   leads: true,
+  begins: true,
 })
 
 interface ParagraphWords {

@@ -8,25 +8,25 @@ import { complete, initialValues, isRows } from '../model/values'
 import { COLOURS } from '../tables/colours'
 import type { Millimetres } from '../units'
 import { LEAST, moved, textMark, USUAL } from './block'
-import { type FlowBlock, heading, paragraph, small, together } from './flow'
+import { type FlowBlock, heading, listBlocks, paragraph, small } from './flow'
 import { wrapTo } from './measure'
 import { runMarks } from './runmarks'
 import type { SceneConductor } from './scene'
 
 const CELL: Millimetres = 60
 
-/** Symbols of the kinds that stand on the sheets, with their names, in a grid. */
+/** Symbols of the kinds that stand on the sheets, with their names, in a grid: the tall ones last, beside each other. */
 export function symbolBlocks(design: Design, width: Millimetres): FlowBlock[] {
   const kinds = [...new Set(design.parts.map((p) => p.kind))].flatMap((key) => kindOf(key) ?? [])
   const perRow = Math.max(1, Math.floor(width / CELL))
-  const cells = kinds.map((kind) => cellOf(kind, width / perRow))
+  const cells = kinds.map((kind) => cellOf(kind, width / perRow)).sort((a, b) => a.h - b.h)
   const rows: FlowBlock[] = []
   for (let i = 0; i < cells.length; i += perRow) {
     const row = cells.slice(i, i + perRow)
     const h = Math.max(...row.map((c) => c.h))
     rows.push({ h, marks: row.flatMap((c, k) => moved(c.marks, (k * width) / perRow, (h - c.h) / 2)) })
   }
-  return [heading('Symbols used', width), ...rows]
+  return listBlocks([heading('Symbols used', width)], rows)
 }
 
 /** Symbol in a box of a fixed width with its name and letter to the right of it. */
@@ -96,30 +96,28 @@ export function readingBlocks(width: Millimetres): FlowBlock[] {
     row(sample('mains'), 'Mains: licensed persons only'),
     row(sample('other'), 'Sense lead, or a conductor of no fixed pole'),
     row([...cross, ...join], 'Joined: with a dot. Lines that cross without a dot are not joined'),
-    together([
-      paragraph(
-        'On a conductor: number · size and colour · length one way · greatest current that it can ever have to carry (max) · what protects it. “own”: the designer’s own figure. “?”: not known. F2:4 is way 4 of F2. “In a sheath”: to be laid in a sheath, conduit or enclosure throughout.',
-        width,
-        { after: 1.5 },
-      ),
-      paragraph(
-        '“Limited by” names a source that gives no more than that: no device protects there. “Without limit while W9 is bare”: a return that has a limit again as soon as W9 is protected.',
-        width,
-        { after: 1.5 },
-      ),
-      paragraph(
-        'Of a pair, “returns to” says where the return lands: W4:12 is stud 12 of the bar W4, T3 PV − the terminal of that name.',
-        width,
-        { after: 1.5 },
-      ),
-      paragraph('On a load: designation, name, current, and whether the load-side shunt counts it.', width, {
-        after: 1.5,
-      }),
-      paragraph(
-        'A flag at the edge of a drawing gives the sheet and field where the conductor goes on, and the terminal at which it ends there: 2/B4 T5 + is the terminal + of T5, by field B4 of sheet 2.',
-        width,
-      ),
-    ]),
+    paragraph(
+      'On a conductor: number · size and colour · length one way · greatest current that it can ever have to carry (max) · what protects it. “own”: the designer’s own figure. “?”: not known. F2:4 is way 4 of F2. “In a sheath”: to be laid in a sheath, conduit or enclosure throughout.',
+      width,
+      { after: 1.5 },
+    ),
+    paragraph(
+      '“Limited by” names a source that gives no more than that: no device protects there. “Without limit while W9 is bare”: a return that has a limit again as soon as W9 is protected.',
+      width,
+      { after: 1.5 },
+    ),
+    paragraph(
+      'Of a pair, “returns to” says where the return lands: W4:12 is stud 12 of the bar W4, T3 PV − the terminal of that name.',
+      width,
+      { after: 1.5 },
+    ),
+    paragraph('On a load: designation, name, current, and whether the load-side shunt counts it.', width, {
+      after: 1.5,
+    }),
+    paragraph(
+      'A flag at the edge of a drawing gives the sheet and field where the conductor goes on, and the terminal at which it ends there: 2/B4 T5 + is the terminal + of T5, by field B4 of sheet 2.',
+      width,
+    ),
   ]
 }
 

@@ -8,7 +8,7 @@ import type { Figured } from '../tables/figure'
 import { RULE_SETS, type RuleSet } from '../tables/rulesets'
 import type { Millimetres } from '../units'
 import { figure } from '../words/names'
-import { type FlowBlock, heading, paragraph, small } from './flow'
+import { type FlowBlock, heading, listBlocks, paragraph, small } from './flow'
 
 /** The rule set with its edition, and each of its figures with where it comes from. */
 export function ruleSetBlocks(design: Design, findings: readonly Finding[], width: Millimetres): FlowBlock[] {
@@ -30,11 +30,13 @@ export function ruleSetBlocks(design: Design, findings: readonly Finding[], widt
     ...figuresOf(set).map(([name, value, from]) =>
       small(`${name}: ${value}${flagged(from)}`, width, { lead: '–', indent: 3 }),
     ),
-    small('Sources', width, { weight: 'bold' }),
-    ...[...sources].flatMap((key) => {
-      const source = sourceNamed(key)
-      return source ? [small(sourceWords(source), width, { lead: '–', indent: 3 })] : []
-    }),
+    ...listBlocks(
+      [small('Sources', width, { weight: 'bold' })],
+      [...sources].flatMap((key) => {
+        const source = sourceNamed(key)
+        return source ? [small(sourceWords(source), width, { lead: '–', indent: 3 })] : []
+      }),
+    ),
   ]
 }
 
@@ -81,10 +83,11 @@ const sourceNamed = (key: string): Source | undefined =>
   Object.hasOwn(SOURCES, key) ? SOURCES[key as SourceKey] : undefined
 
 /** Every check that was made, by its permanent id. */
-export const checkBlocks = (width: Millimetres): FlowBlock[] => [
-  heading('Checks made', width),
-  ...RULES.map((rule) => small(rule.looksFor, width, { lead: rule.id, indent: 8 })),
-]
+export const checkBlocks = (width: Millimetres): FlowBlock[] =>
+  listBlocks(
+    [heading('Checks made', width)],
+    RULES.map((rule) => small(rule.looksFor, width, { lead: rule.id, indent: 8 })),
+  )
 
 /** Figures of the designer's own with their reasons, and the designer's notes. */
 export function designerBlocks(design: Design, width: Millimetres): FlowBlock[] {
