@@ -23,7 +23,7 @@ const HEIGHT = 2.5
 /** Room at both ends of the words. */
 const ENDS = 4
 /** Between the outermost part and the flags: room for conductors that go up and down. */
-const CLEAR = 15
+const CLEAR = 10
 /** Apart from each other, mm. */
 const PITCH = 5
 
