@@ -26,7 +26,7 @@ export function analyseBench(): string[] {
   for (const { conductors, runs } of SIZES) {
     const { line, ms } = timed('made-up design', everyday(conductors), runs)
     const times = before
-      ? `; ${(ms / before.ms).toFixed(1)} × the last, of ${conductors / before.conductors} ×`
+      ? `; ${(ms / before.ms).toFixed(1)} × the last, of ${(conductors / before.conductors).toFixed(1)} ×`
       : ''
     lines.push(`${line}${times}`)
     before = { conductors, ms }
