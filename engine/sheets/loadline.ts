@@ -1,8 +1,9 @@
 import type { Answers } from '../calc/answers'
 import { contextOf } from '../calc/network'
 import { electricalIn } from '../edit/terminal'
-import type { Design, Part, PartId } from '../model/design'
+import type { Design, Part } from '../model/design'
 import type { PartDevice } from '../model/kind'
+import { conductorsAt } from '../model/lookup'
 import { figure } from '../words/names'
 
 /** What a part draws as a load; undefined where it is none. */
@@ -16,14 +17,26 @@ export function drawWords({ minA }: PartDevice): string {
   return minA === 'unlimited' ? 'unlimited' : figure(0 - minA, 'A')
 }
 
-/** Whether the load-side shunts count a load: one or two words, as on every load of the drawing. */
-export function meteredOf(part: PartId, answers: Answers | null): string {
+/**
+ * Whether the load-side shunts count a load: one or two words, as on every load of the drawing. A load in a circuit of
+ * its own, behind a converter, counts as its feed does.
+ */
+export function meteredOf(
+  design: Design,
+  part: Part,
+  { positive }: PartDevice,
+  answers: Answers | null,
+): string {
   if (!answers) return 'metering ?'
   const shares = [...answers.shunts.values()]
     .filter((s) => s.role === 'load')
     .flatMap((s) => s.shares)
-    .filter((share) => share.part === part && share.role === 'load')
-  if (shares.length === 0) return 'not measured'
+    .filter((share) => share.part === part.id && share.role === 'load')
+  if (shares.length === 0) {
+    const feeds = conductorsAt(design, part.id, positive).map((c) => answers.runs.get(c.id)?.metered)
+    if (feeds.includes('shared')) return 'partly measured'
+    return feeds.includes('measured') ? 'measured' : 'not measured'
+  }
   const least = Math.max(...shares.map((s) => s.from))
   const most = Math.max(...shares.map((s) => s.to))
   if (least > 1 - EPSILON) return 'measured'

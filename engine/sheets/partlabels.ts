@@ -21,7 +21,9 @@ function roleOf(design: Design, part: Part, answers: Answers | null): readonly s
   const group = kindOf(part.kind)?.group
   if (group === 'mains') return ['licensed persons only']
   const load = group === 'loads' ? loadDeviceOf(design, part) : undefined
-  return load ? [...worstBeyond(ratingsOf(part), drawWords(load)), meteredOf(part.id, answers)] : []
+  return load
+    ? [...worstBeyond(ratingsOf(part), drawWords(load)), meteredOf(design, part, load, answers)]
+    : []
 }
 
 /** The largest running current, where the rating does not say the same already. */
