@@ -188,7 +188,6 @@ export {
   guardWords,
   meteredWords,
   readingErrorWords,
-  shareWords,
   verdictWords,
   whyAmpacity,
   whyCurrent,

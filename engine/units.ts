@@ -22,3 +22,7 @@ export const toNumber = (x: MaybeUnlimited): number => (x === 'unlimited' ? Numb
 
 /** Infinity (either sign) to 'unlimited', for anything that leaves a kernel. */
 export const fromNumber = (x: number): MaybeUnlimited => (Number.isFinite(x) ? x : 'unlimited')
+
+/** Is one figure above another? Nothing is above 'unlimited'. */
+export const above = (a: MaybeUnlimited, b: MaybeUnlimited): boolean =>
+  b !== 'unlimited' && (a === 'unlimited' || a > b)

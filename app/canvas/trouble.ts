@@ -1,6 +1,5 @@
 import type { ConductorId, Finding, Level, PartId } from '../../engine'
 import { useLatest } from '../store/latest'
-import { useView } from '../store/view'
 
 const RANK: Readonly<Record<Level, number>> = { danger: 3, warning: 2, note: 1, 'not-checked': 0 }
 
@@ -36,7 +35,3 @@ export const useTrouble = (part: PartId): Level | undefined =>
 
 export const useRunTrouble = (conductor: ConductorId): Level | undefined =>
   useLatest((s) => markedBy(s.findings).conductors.get(conductor))
-
-/** Is this place part of the finding that is shown? */
-export const useShown = (id: string): boolean =>
-  useView((s) => s.finding !== null && (s.parts.has(id) || s.conductors.has(id)))

@@ -1,5 +1,5 @@
 import type { Conductor, ConductorId, Design, TerminalRef } from '../model/design'
-import { fromNumber } from '../units'
+import { above, fromNumber } from '../units'
 import type { Answer, NotChecked } from './answers'
 import { type BreakingCurrents, breakingCurrents, MOST_TRIALS } from './breaking'
 import { nodeFaults } from './fault'
@@ -41,9 +41,6 @@ function worstAt(answers: readonly (EndFault['greatest'] | null)[]): EndFault['g
   }
   return worst
 }
-
-const above = (a: number | 'unlimited', b: number | 'unlimited'): boolean =>
-  b !== 'unlimited' && (a === 'unlimited' || a > b)
 
 type AtEnd = (c: Conductor, end: 'from' | 'to') => EndFault['greatest'] | null
 

@@ -1,4 +1,5 @@
 import type { PartId } from '../model/design'
+import { above } from '../units'
 import type { Answer, EndAnswer, Guard, NotChecked } from './answers'
 import type { Border } from './network'
 import type { CutMember, EndProtection, ProtectionGap } from './protection'
@@ -39,9 +40,6 @@ export function missingFigure(border: Border): NotChecked {
   const parts = partsOf(border, feeding.length > 0 ? feeding : unknown)
   return { notChecked: 'missing-figure', parts, conductors: [] }
 }
-
-const above = (a: number | 'unlimited', b: number | 'unlimited'): boolean =>
-  b !== 'unlimited' && (a === 'unlimited' || a > b)
 
 export function endAnswer(border: Border, answer: Told): EndAnswer {
   if ('path' in answer)

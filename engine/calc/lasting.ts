@@ -1,4 +1,5 @@
 import type { ConductorId } from '../model/design'
+import { above } from '../units'
 import type { Answer, NotChecked, Sustained } from './answers'
 import { gapOf, guardsOf, missingFigure } from './guarded'
 import type { ReturnGap } from './returns'
@@ -47,6 +48,3 @@ function told(s: Solved, gap: ReturnGap): NotChecked {
     ? gapOf(s.border, gap)
     : { notChecked: gap.code, parts: [], conductors: [] }
 }
-
-const above = (a: number | 'unlimited', b: number | 'unlimited'): boolean =>
-  b !== 'unlimited' && (a === 'unlimited' || a > b)

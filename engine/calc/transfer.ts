@@ -39,12 +39,3 @@ export function nodeCurrents(p: Prepared, device: Float64Array): Float64Array {
   })
   return amps
 }
-
-/**
- * Coefficient of each device's current in the potential figure `potential` of one net: what 1 A delivered by the
- * device adds to it. By reciprocity this is the potential at its positive node less that at its negative one.
- */
-export function deviceCoefficients(p: Prepared, net: number, potential: Float64Array): Float64Array {
-  const at = (v: number): number => (p.net[v] === net ? potential[v]! : 0)
-  return Float64Array.from(p.positive, (v, d) => at(v) - at(p.negative[d]!))
-}

@@ -2,6 +2,3 @@ import type { Refusal } from './edit'
 
 /** A refusal. `code` is permanent; `why` is one plain sentence for the person who tried. */
 export const refuse = (code: string, why: string): Refusal => ({ refused: true, code, why })
-
-export const isRefusal = (x: object | null): x is Refusal =>
-  x !== null && 'refused' in x && x.refused === true

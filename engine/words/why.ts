@@ -2,7 +2,6 @@ import type {
   Ampacity,
   Answer,
   EndAnswer,
-  MeterShare,
   NotChecked,
   RunAnswer,
   ShuntAnswer,
@@ -134,17 +133,6 @@ const METERED_WORDS = {
 
 export function meteredWords(run: RunAnswer): string {
   return run.metered === null ? '' : METERED_WORDS[run.metered]
-}
-
-/** What a shunt shows of one device: "all of it", "nothing of it", "38 % of it". */
-export function shareWords(share: MeterShare): string {
-  const percent = (x: number) => `${figure(x * 100, '')} %`
-  if (share.to - share.from > 1e-6) return `between ${percent(share.from)} and ${percent(share.to)} of it`
-  if (Math.abs(share.from - 1) < 1e-6) return 'all of it'
-  if (Math.abs(share.from) < 1e-6) return 'nothing of it'
-  return share.from < 0
-    ? `${percent(-share.from)} of it, the wrong way round`
-    : `${percent(share.from)} of it`
 }
 
 /** The largest error of a shunt's reading, in amps and in watts at the nominal voltage, with who causes it. */
