@@ -46,6 +46,18 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
       return [...edit.parts.map((p) => p.designation), ...edit.conductors.map((c) => c.number)].map(
         (n) => `New: ${n}`,
       )
+    case 'zone':
+      return [`Outline ${edit.zone.name}`]
+    case 'unzone':
+      return [`Outline ${design.zones?.find((z) => z.id === edit.id)?.name ?? edit.id} is taken off`]
+    case 'text':
+      return [`Text: ${edit.text.text}`]
+    case 'untext':
+      return [`${edit.ids.length} texts on the sheet are taken off`]
+    case 'notes':
+      return edit.notes.map(({ text }, i) => `Note ${i + 1}: ${text}`)
+    case 'refer':
+      return [`${part(edit.part)}: notes ${edit.notes.join(', ') || 'none'}`]
     case 'part':
       return Object.entries(edit.set).map(([key, value]) => `${part(edit.part)}: ${key} → ${value}`)
     case 'mirror':

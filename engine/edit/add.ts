@@ -4,14 +4,20 @@ import type { EditOf, EditResult, Refusal } from './edit'
 import { refuse } from './refuse'
 import { hasTerminal } from './terminal'
 
-/** Adds parts and the conductors among them and what is there already. Ids, designations and numbers must be free. */
+/** Adds parts, the conductors among them and what is there already, and texts on the sheet. Ids, designations and numbers must be free. */
 export function applyAdd(design: Design, edit: EditOf<'add'>): EditResult {
-  if (edit.parts.length === 0 && edit.conductors.length === 0) return done(design)
+  const { texts: added = [] } = edit
+  if (edit.parts.length === 0 && edit.conductors.length === 0 && added.length === 0) return done(design)
   const parts = [...design.parts, ...edit.parts]
   const conductors = [...design.conductors, ...edit.conductors]
   const wrong =
     taken(parts, conductors) ?? loose(parts, edit.conductors) ?? strayReturn(conductors, edit.conductors)
-  return wrong ?? done({ ...design, parts, conductors })
+  if (wrong) return wrong
+  if (added.length === 0) return done({ ...design, parts, conductors })
+  const texts = [...(design.texts ?? []), ...added]
+  const id = twice(texts.map((t) => t.id))
+  if (id !== null) return refuse('id-taken', `The sheet already has a text with the id ${id}.`)
+  return done({ ...design, parts, conductors, texts })
 }
 
 function taken(parts: readonly Part[], conductors: readonly Conductor[]): Refusal | null {

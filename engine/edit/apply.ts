@@ -1,24 +1,34 @@
 import type { Design } from '../model/design'
 import { applyAccept, applyUnaccept } from './accept'
 import { applyAdd } from './add'
+import { done } from './change'
 import { applyConductor } from './conductor'
 import type { Edit, EditResult } from './edit'
 import { applyJoin } from './join'
 import { applyMirror } from './mirror'
 import { applyMove } from './move'
+import { applyNotes, applyRefer } from './notes'
 import { applyPart } from './part'
 import { applyReconnect } from './reconnect'
 import { applyRemove } from './remove'
 import { applyRules } from './rules'
 import { applySettings } from './settings'
+import { applyText, applyUntext } from './text'
 import { applyTurn } from './turn'
 import { applyValue } from './value'
+import { applyUnzone, applyZone } from './zone'
+import { withZonesFollowing } from './zonesfollow'
 
 /**
  * A design and an edit to a new design, or a refusal. Pure; what an edit does not touch keeps its identity, and an
  * edit that changes nothing gives back the same design. O(design) at most.
  */
 export function apply(design: Design, edit: Edit): EditResult {
+  const result = applied(design, edit)
+  return result.refused ? result : done(withZonesFollowing(design, result.design))
+}
+
+function applied(design: Design, edit: Edit): EditResult {
   switch (edit.do) {
     case 'add':
       return applyAdd(design, edit)
@@ -48,6 +58,18 @@ export function apply(design: Design, edit: Edit): EditResult {
       return applyAccept(design, edit)
     case 'unaccept':
       return applyUnaccept(design, edit)
+    case 'zone':
+      return applyZone(design, edit)
+    case 'unzone':
+      return applyUnzone(design, edit)
+    case 'text':
+      return applyText(design, edit)
+    case 'untext':
+      return applyUntext(design, edit)
+    case 'notes':
+      return applyNotes(design, edit)
+    case 'refer':
+      return applyRefer(design, edit)
     case 'all':
       return applyAll(design, edit.edits)
   }

@@ -1,5 +1,5 @@
 import { kindOf } from '../kinds/all'
-import type { Conductor, ConductorId, Design, Part, PartId } from '../model/design'
+import type { Conductor, ConductorId, Design, Part, PartId, SheetText } from '../model/design'
 import { namingFor } from '../model/naming'
 import type { Millimetres } from '../units'
 import type { EditOf } from './edit'
@@ -9,6 +9,8 @@ import { GRID, snap } from './grid'
 export interface Selection {
   readonly parts: readonly PartId[]
   readonly conductors: readonly ConductorId[]
+  /** Texts on the sheet. */
+  readonly texts?: readonly string[]
 }
 
 /** What is carried from one place to another, also between designs: plain data that survives JSON. */
@@ -16,26 +18,38 @@ export interface Clip {
   readonly parts: readonly Part[]
   /** Only conductors with both ends on these parts. */
   readonly conductors: readonly Conductor[]
+  readonly texts?: readonly SheetText[]
 }
 
 /** The selected parts with every conductor among them, selected or not: a group is copied as it is wired. */
 export function copyOf(design: Design, selection: Selection): Clip {
   const ids = new Set(selection.parts)
+  const texts = design.texts?.filter((t) => selection.texts?.includes(t.id)) ?? []
   return {
+    ...(texts.length > 0 ? { texts } : {}),
     parts: design.parts.filter((p) => ids.has(p.id)),
     conductors: design.conductors.filter((c) => ids.has(c.from.part) && ids.has(c.to.part)),
   }
 }
 
-/** Adds a clip with its top left corner at a place, under new ids, designations and numbers, in one edit. */
-export function pasteEdit(
-  design: Design,
-  clip: Clip,
-  at: { readonly x: Millimetres; readonly y: Millimetres },
-): EditOf<'add'> {
+interface Place {
+  readonly x: Millimetres
+  readonly y: Millimetres
+}
+
+/**
+ * Adds a clip with its top left corner at a place, under new ids, designations and numbers, in one edit. References to
+ * drawing notes are left behind: another design has other notes.
+ */
+export function pasteEdit(design: Design, clip: Clip, at: Place): EditOf<'add'> {
+  const parts = clip.parts.map(({ notes: _refers, ...part }) => part)
+  return placedAt(design, { ...clip, parts }, at)
+}
+
+function placedAt(design: Design, clip: Clip, at: Place): EditOf<'add'> {
   const naming = namingFor(design)
-  const dx = snap(at.x) - Math.min(...clip.parts.map((p) => p.x))
-  const dy = snap(at.y) - Math.min(...clip.parts.map((p) => p.y))
+  const { x, y } = cornerOf(clip)
+  const [dx, dy] = [snap(at.x) - x, snap(at.y) - y]
   const partIds = new Map(clip.parts.map((p) => [p.id, naming.partId()]))
   const conductorIds = new Map(clip.conductors.map((c) => [c.id, naming.conductorId()]))
   return {
@@ -56,15 +70,24 @@ export function pasteEdit(
       returnOf: c.returnOf === null ? null : (conductorIds.get(c.returnOf) ?? null),
       path: c.path.map(({ x, y }) => ({ x: x + dx, y: y + dy })),
     })),
+    ...(clip.texts
+      ? {
+          texts: clip.texts.map((t) => ({ ...t, id: naming.textId(), x: snap(t.x + dx), y: snap(t.y + dy) })),
+        }
+      : {}),
   }
 }
+
+const cornerOf = ({ parts, texts = [] }: Clip): Place => ({
+  x: Math.min(...[...parts, ...texts].map((item) => item.x)),
+  y: Math.min(...[...parts, ...texts].map((item) => item.y)),
+})
 
 /** A copy of the selection, two grid steps down and to the right. */
 export function duplicateEdit(design: Design, selection: Selection): EditOf<'add'> {
   const clip = copyOf(design, selection)
-  const x = Math.min(...clip.parts.map((p) => p.x))
-  const y = Math.min(...clip.parts.map((p) => p.y))
-  return pasteEdit(design, clip, { x: x + 4 * GRID, y: y + 4 * GRID })
+  const { x, y } = cornerOf(clip)
+  return placedAt(design, clip, { x: x + 4 * GRID, y: y + 4 * GRID })
 }
 
 /** Class letter for a new designation; of an unknown kind, the letters of its old one. */

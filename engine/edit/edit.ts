@@ -6,7 +6,9 @@ import type {
   Part,
   PartId,
   Settings,
+  SheetText,
   TerminalRef,
+  Zone,
 } from '../model/design'
 import type { Value } from '../model/fields'
 import type { OwnRules } from '../tables/ownrules'
@@ -17,7 +19,12 @@ import type { OwnRules } from '../tables/ownrules'
  * untouched parts and conductors keep their identity (===), so a history of designs is cheap.
  */
 export type Edit =
-  | { readonly do: 'add'; readonly parts: readonly Part[]; readonly conductors: readonly Conductor[] }
+  | {
+      readonly do: 'add'
+      readonly parts: readonly Part[]
+      readonly conductors: readonly Conductor[]
+      readonly texts?: readonly SheetText[]
+    }
   | { readonly do: 'remove'; readonly parts: readonly PartId[]; readonly conductors: readonly ConductorId[] }
   | {
       readonly do: 'move'
@@ -39,10 +46,22 @@ export type Edit =
   | { readonly do: 'rules'; readonly own: OwnRules | null }
   | { readonly do: 'accept'; readonly accepted: Accepted }
   | { readonly do: 'unaccept'; readonly key: string }
+  | { readonly do: 'zone'; readonly zone: Zone }
+  | { readonly do: 'unzone'; readonly id: string }
+  | { readonly do: 'text'; readonly text: SheetText }
+  | { readonly do: 'untext'; readonly ids: readonly string[] }
+  | { readonly do: 'notes'; readonly notes: readonly NoteLine[] }
+  | { readonly do: 'refer'; readonly part: PartId; readonly notes: readonly number[] }
   | { readonly do: 'all'; readonly edits: readonly Edit[] }
 
 /** One member of the union: `EditOf<'move'>`. */
 export type EditOf<K extends Edit['do']> = Extract<Edit, { readonly do: K }>
+
+/** A drawing note, and the number that it had before; null: it is new. */
+export interface NoteLine {
+  readonly text: string
+  readonly was: number | null
+}
 
 export type PartChange = Partial<Pick<Part, 'designation' | 'name' | 'location'>>
 export type ConductorChange = Partial<

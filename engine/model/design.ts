@@ -33,6 +33,8 @@ export interface Part {
   readonly turn: Turn
   readonly mirrored: boolean
   readonly values: Values
+  /** Drawing notes that it refers to, by number from 1; ascending. Absent: none. */
+  readonly notes?: readonly number[]
 }
 
 export interface Conductor {
@@ -82,7 +84,35 @@ export interface Settings {
   readonly ambientC: number
   /** Lowest temperature that the PV array is expected to see, °C: decides the cold open-circuit voltage. */
   readonly coldestC: number
+  /** Drawing notes, one a line, numbered from 1 in this order. */
   readonly notes: string
+}
+
+/** An outline round a place, with the name that people give it: "under bench". */
+export interface Zone {
+  /** "z1" */
+  readonly id: string
+  readonly name: string
+  /** What it is drawn round; its edges keep their distance from these parts. Empty: it stays where it was put. */
+  readonly parts: readonly PartId[]
+  /** On the 2.5 mm grid. */
+  readonly x: Millimetres
+  readonly y: Millimetres
+  readonly w: Millimetres
+  readonly h: Millimetres
+}
+
+/** Words of the designer's own on the sheet. */
+export interface SheetText {
+  /** "t1" */
+  readonly id: string
+  /** One line or more. */
+  readonly text: string
+  /** The view that it belongs to. */
+  readonly view: 'all' | 'single-line' | 'both-poles' | 'data'
+  /** Top left corner, on the 2.5 mm grid. */
+  readonly x: Millimetres
+  readonly y: Millimetres
 }
 
 /** A finding that somebody has looked at and lets stand, with the reason in writing. */
@@ -109,4 +139,6 @@ export interface Design {
   readonly conductors: readonly Conductor[]
   /** One for each key at most. */
   readonly accepted?: readonly Accepted[]
+  readonly zones?: readonly Zone[]
+  readonly texts?: readonly SheetText[]
 }

@@ -4,6 +4,10 @@ import type { Design } from './design'
 export interface Naming {
   readonly partId: () => string
   readonly conductorId: () => string
+  /** Of an outline on the sheet: "z3". */
+  readonly zoneId: () => string
+  /** Of a text on the sheet: "t4". */
+  readonly textId: () => string
   /** Next designation of a class letter: "F7". */
   readonly designation: (letter: string) => string
   /** Next conductor number: "W12". */
@@ -18,6 +22,8 @@ export interface Naming {
 export function namingFor(design: Design): Naming {
   const partId = counter('p', design.parts, (p) => p.id)
   const conductorId = counter('c', design.conductors, (c) => c.id)
+  const zoneId = counter('z', design.zones ?? [], (z) => z.id)
+  const textId = counter('t', design.texts ?? [], (t) => t.id)
   const names = [...design.parts.map((p) => p.designation), ...design.conductors.map((c) => c.number)]
   const letters = new Map<string, () => string>()
   const designation = (letter: string): string => {
@@ -28,12 +34,14 @@ export function namingFor(design: Design): Naming {
     }
     return next()
   }
-  return { partId, conductorId, designation, number: () => designation('W') }
+  return { partId, conductorId, zoneId, textId, designation, number: () => designation('W') }
 }
 
-/** Next free id: "p12" for a part, "c12" for a conductor. */
-export const nextId = (design: Design, of: 'p' | 'c'): string =>
-  of === 'p' ? namingFor(design).partId() : namingFor(design).conductorId()
+/** Next free id: "p12" for a part, "c12" for a conductor, "z2" for an outline, "t3" for a text on the sheet. */
+export function nextId(design: Design, of: 'p' | 'c' | 'z' | 't'): string {
+  const { partId, conductorId, zoneId, textId } = namingFor(design)
+  return { p: partId, c: conductorId, z: zoneId, t: textId }[of]()
+}
 
 export const nextDesignation = (design: Design, letter: string): string =>
   namingFor(design).designation(letter)

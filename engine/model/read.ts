@@ -6,6 +6,7 @@ import { parse } from './parse'
 import { foundWords, type Problem, ProblemList } from './problems'
 import { readAccepted } from './readaccepted'
 import { readConductors } from './readconductors'
+import { readTexts, readZones } from './readonsheet'
 import { readParts } from './readparts'
 import { isRecord, readRecord } from './record'
 import { ownRulesSchema, settingsSchema } from './schema'
@@ -40,8 +41,22 @@ export function readDesign(text: string, kindOf: KindLookup): ReadResult {
     problems,
   )
   const accepted = readAccepted(file.accepted, problems)
-  const { loomwright: _format, ownRules: _rules, accepted: _accepted, ...rest } = file
-  const design: Design = { ...rest, ...essentials, parts, conductors, ...(accepted ? { accepted } : {}) }
+  const zones = readZones(file.zones, parts, problems)
+  const texts = readTexts(file.texts, problems)
+  const {
+    loomwright: _format,
+    ownRules: _rules,
+    accepted: _accepted,
+    zones: _zones,
+    texts: _texts,
+    ...rest
+  } = file
+  const design: Design = {
+    ...{ ...rest, ...essentials, parts, conductors },
+    ...(accepted ? { accepted } : {}),
+    ...(zones ? { zones } : {}),
+    ...(texts ? { texts } : {}),
+  }
   return { design, problems: problems.all() }
 }
 

@@ -38,6 +38,13 @@ const figure = (least: number, most: number, unit: string) => {
   return z.number(words).min(least, words).max(most, words)
 }
 
+const MOST_NOTES = 99
+
+const noteNumber = () => {
+  const words = says(`a whole number from 1 to ${MOST_NOTES}`)
+  return z.int(words).min(1, words).max(MOST_NOTES, words)
+}
+
 const flag = () => z.boolean(says('true or false'))
 
 const coordinate = () => figure(-FURTHEST_MM, FURTHEST_MM, 'mm')
@@ -95,6 +102,10 @@ export const partSchema = z.looseObject({
     .default(0),
   mirrored: flag().default(false),
   values: z.record(z.string(), z.unknown(), says('a record of values by field')).default({}),
+  notes: z
+    .array(noteNumber(), says('a list of note numbers'))
+    .max(MOST_NOTES, says(`at most ${MOST_NOTES} note numbers`))
+    .exactOptional(),
 })
 
 export const conductorSchema = z.looseObject({
@@ -140,6 +151,34 @@ export const acceptedSchema = z.looseObject(
   says('an accepted finding: key, level and reason'),
 )
 
+const extent = () => figure(2.5, FURTHEST_MM, 'mm')
+
+export const zoneSchema = z.looseObject(
+  {
+    id: id(),
+    name: name(200),
+    parts: z.array(name(64), says('a list of part ids')).default([]),
+    x: coordinate(),
+    y: coordinate(),
+    w: extent(),
+    h: extent(),
+  },
+  says('an outline: id, name, parts and a rectangle'),
+)
+
+export const sheetTextSchema = z.looseObject(
+  {
+    id: id(),
+    text: name(2000),
+    view: z
+      .enum(['all', 'single-line', 'both-poles', 'data'], says('all, single-line, both-poles or data'))
+      .default('all'),
+    x: coordinate(),
+    y: coordinate(),
+  },
+  says('a text on the sheet: id, text and place'),
+)
+
 /** The whole file, for the published schema; the reader takes it record by record, so that one fault costs one record. */
 export const fileSchema = z
   .looseObject({
@@ -150,6 +189,8 @@ export const fileSchema = z
     parts: z.array(partSchema),
     conductors: z.array(conductorSchema),
     accepted: z.array(acceptedSchema).exactOptional(),
+    zones: z.array(zoneSchema).exactOptional(),
+    texts: z.array(sheetTextSchema).exactOptional(),
   })
   .describe(
     'A wiring design of an extra-low-voltage DC system. Lengths of the drawing in mm, of conductors in m.',

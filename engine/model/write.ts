@@ -1,7 +1,7 @@
 import { type Design, FORMAT } from './design'
 
 /** Keys of each record in the order in which people read them; further keys follow, sorted. */
-const FILE = ['loomwright', 'id', 'settings', 'ownRules', 'parts', 'conductors', 'accepted']
+const FILE = ['loomwright', 'id', 'settings', 'ownRules', 'parts', 'conductors', 'accepted', 'zones', 'texts']
 const SETTINGS = [
   'name',
   'customer',
@@ -15,8 +15,22 @@ const SETTINGS = [
   'coldestC',
   'notes',
 ]
-const PART = ['id', 'kind', 'designation', 'name', 'location', 'x', 'y', 'turn', 'mirrored', 'values']
+const PART = [
+  'id',
+  'kind',
+  'designation',
+  'name',
+  'location',
+  'x',
+  'y',
+  'turn',
+  'mirrored',
+  'values',
+  'notes',
+]
 const ACCEPTED = ['key', 'level', 'actual', 'reason', 'by', 'date']
+const ZONE = ['id', 'name', 'parts', 'x', 'y', 'w', 'h']
+const TEXT = ['id', 'text', 'view', 'x', 'y']
 const CONDUCTOR = [
   'id',
   'number',
@@ -49,6 +63,8 @@ export function writeDesign(design: Design): string {
     parts: design.parts.map((part) => ordered({ ...part }, PART)),
     conductors: design.conductors.map((conductor) => ordered({ ...conductor }, CONDUCTOR)),
     ...(design.accepted ? { accepted: design.accepted.map((a) => ordered({ ...a }, ACCEPTED)) } : {}),
+    ...(design.zones ? { zones: design.zones.map((z) => ordered({ ...z }, ZONE)) } : {}),
+    ...(design.texts ? { texts: design.texts.map((t) => ordered({ ...t }, TEXT)) } : {}),
   }
   return `${JSON.stringify(
     keyed(file, FILE, (value) => value),
