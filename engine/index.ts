@@ -83,7 +83,7 @@ export { type Alignment, alignEdit, boundsOf, distributeEdit } from './edit/alig
 export { apply } from './edit/apply'
 export { canJoin, canReconnect, type JoinOptions } from './edit/canjoin'
 export { type Clip, copyOf, duplicateEdit, pasteEdit, type Selection } from './edit/clip'
-export type { ConductorChange, Edit, EditOf, EditResult, PartChange, Refusal } from './edit/edit'
+export type { ConductorChange, Edit, EditOf, EditResult, NoteLine, PartChange, Refusal } from './edit/edit'
 export { GRID, snap } from './edit/grid'
 export { type History, historyOf, push, redo, type Step, settle, undo } from './edit/history'
 export { type JoinEdit, joinEdit } from './edit/joinedit'
@@ -99,10 +99,13 @@ export type {
   Part,
   PartId,
   Settings,
+  SheetText,
   SystemVoltage,
   TerminalRef,
   Turn,
+  Zone,
 } from './model/design'
+export { drawingNotes } from './model/drawingnotes'
 export type {
   Cell,
   CellField,
@@ -140,9 +143,18 @@ export { type LabelSheetOptions, labelSheets } from './sheets/labelsheets/labels
 export { labelTable } from './sheets/labelsheets/labeltable'
 export { sceneOf } from './sheets/makescene'
 export { printable, typeSize, widthOf } from './sheets/measure'
+export { outlineMarks } from './sheets/outlinemarks'
 export type { PaperSize } from './sheets/paper'
 export { tickAt } from './sheets/runmarks'
-export type { Scene, SceneConductor, SceneLabel, ScenePart, SceneView } from './sheets/scene'
+export type {
+  Scene,
+  SceneConductor,
+  SceneLabel,
+  SceneOutline,
+  ScenePart,
+  SceneText,
+  SceneView,
+} from './sheets/scene'
 export { schedulesOf } from './sheets/schedules/all'
 export { csvOf } from './sheets/schedules/csv'
 export { type Missing, missingIn, missingWords } from './sheets/schedules/missing'
@@ -161,6 +173,8 @@ export { type ScheduleSheetOptions, scheduleSheets } from './sheets/schedules/sc
 export { type WorkbookPart, workbookParts } from './sheets/schedules/workbook'
 export { type SchematicOptions, schematicSheets } from './sheets/schematic'
 export type { Sheet, SheetLink } from './sheets/sheet'
+export { sceneText } from './sheets/sheettexts'
+export { moveZoneEdit, outlineEdit, resizeZoneEdit } from './sheets/zonedesign'
 export { SOURCES, type Source, type SourceKey, type SourceStatus, sourceOf } from './sources'
 export { type AmpacityAnswer, type AmpacitySpec, ampacityOf } from './tables/ampacity'
 export { COLOURS, colourName, isColour } from './tables/colours'

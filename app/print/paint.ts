@@ -18,10 +18,10 @@ export function paint(pdf: jsPDF, marks: readonly Mark[], colouring: Colouring):
 
 function paintShape(pdf: jsPDF, mark: Exclude<Mark, TextMark>, colouring: Colouring): void {
   const fill = mark.is === 'arc' ? undefined : mark.fill
-  const dashed = mark.is === 'line' && mark.dash === true
+  const dash = (mark.is === 'line' && mark.dash) || false
   pdf.setLineWidth(PEN_MM[mark.pen]).setDrawColor(inkColour(mark.ink ?? 'ink', colouring))
   if (fill) pdf.setFillColor(inkColour(fill, colouring))
-  if (dashed) pdf.setLineDashPattern([1.5, 1.2], 0)
+  if (dash) pdf.setLineDashPattern(dash === true ? [1.5, 1.2] : [4, 1.2, 0.1, 1.2], 0)
   const style = fill ? 'FD' : 'S'
   if (mark.is === 'circle') pdf.circle(mark.at[0], mark.at[1], mark.r, style)
   else if (mark.is === 'arc') {
@@ -32,7 +32,7 @@ function paintShape(pdf: jsPDF, mark: Exclude<Mark, TextMark>, colouring: Colour
     if (!first) return
     pdf.lines(steps(first, rest), first[0], first[1], [1, 1], style, mark.closed ?? false)
   }
-  if (dashed) pdf.setLineDashPattern([], 0)
+  if (dash) pdf.setLineDashPattern([], 0)
 }
 
 function steps(first: XY, rest: readonly XY[]): number[][] {

@@ -31,7 +31,8 @@ export interface LineMark {
   readonly pen: Pen
   readonly ink?: Ink
   readonly fill?: Ink
-  readonly dash?: boolean
+  /** Broken; 'dash-dot': the long-dashed dotted line of ISO 128, for outlines. */
+  readonly dash?: boolean | 'dash-dot'
 }
 
 export interface CircleMark {

@@ -1,8 +1,8 @@
-import { line, outline } from '../kinds/draw'
 import type { Mark } from '../model/marks'
 import type { Millimetres } from '../units'
 import { LEAST, textMark } from './block'
 import { wrapTo } from './measure'
+import { warningSign } from './warningsign'
 
 /** The usual cautions of the trade, on every printed sheet. Common practice, no published source. */
 export const CAUTIONS: readonly string[] = [
@@ -36,7 +36,7 @@ export function cautionMarks(width: Millimetres): {
     })),
   ]
   let y = 0
-  const marks: Mark[] = [...hazardSign(1, 0.5, 9)]
+  const marks: Mark[] = [...warningSign(1, 0.5, 9)]
   for (const { text, bullet, gap, bold } of lines) {
     y += gap ? PITCH + 0.9 : PITCH
     if (bullet) marks.push(textMark(left, y, { text: '•' }))
@@ -47,23 +47,3 @@ export function cautionMarks(width: Millimetres): {
 
 const bulleted = (text: string, width: Millimetres) =>
   wrapTo(width, text, LEAST).map((line, i) => ({ text: line, bullet: i === 0, gap: false, bold: false }))
-
-/** A triangle with a flash in it, `w` wide. */
-function hazardSign(x: Millimetres, y: Millimetres, w: Millimetres): Mark[] {
-  const h = w * 0.866
-  const at = (points: readonly number[]) => points.map((p, i) => (i % 2 === 0 ? x + p * w : y + p * h))
-  return [
-    outline(at([0.5, 0, 1, 1, 0, 1]), { pen: 'strong' }),
-    outline(
-      at([
-        0.53, 0.28, 0.4, 0.62, 0.5, 0.6, 0.45, 0.78, 0.41, 0.76, 0.45, 0.9, 0.56, 0.8, 0.51, 0.79, 0.6, 0.53,
-        0.5, 0.55, 0.6, 0.3,
-      ]),
-      {
-        pen: 'thin',
-        fill: 'ink',
-      },
-    ),
-    line(at([0.5, 0, 1, 1]), { pen: 'strong' }),
-  ]
-}

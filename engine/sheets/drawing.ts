@@ -10,6 +10,7 @@ import type { Area } from './paper'
 import { placePartLabels } from './placeparts'
 import { placeRunLabels } from './placeruns'
 import type { SceneLabel } from './scene'
+import { sceneText, textsWith } from './sheettexts'
 import type { Shown } from './shown'
 
 /** What one sheet shows: a layout with its words, and how it is enlarged. */
@@ -43,12 +44,14 @@ export function drawingOf(
   const here = new Set(parts.map((p) => p.id))
   const inside = (id: string): boolean => here.has(id)
   const shown = content.shown.filter(({ conductor: c }) => inside(c.from.part) || inside(c.to.part))
+  const texts = textsWith(design, content.texts, content.parts, inside)
   const box = around([
+    ...texts.map(sceneText),
     ...parts.map((p) => boxOf(p, design.conductors)),
     ...placePartLabels(design, parts, answers),
   ])
   const flags = flagsFor(design, shown, inside, box)
-  const layout = layoutOf(design, answers, { ...content, parts, shown }, flags)
+  const layout = layoutOf(design, answers, { ...content, parts, shown, texts }, flags)
   const drawn = extentOfLayout(layout, layout.partLabels)
   const placed = placeRunLabels(design, answers, layout, roomAround(drawn, w, h))
   const labels = [...layout.partLabels, ...placed.labels]

@@ -3,15 +3,19 @@ import type { Mark } from '../model/marks'
 import { LEAST, moved, textMark } from './block'
 import type { Drawing } from './drawing'
 import type { Flag } from './flags'
+import { outlineMarks, wordMarks } from './outlinemarks'
 import { runMarks } from './runmarks'
 import type { SceneLabel } from './scene'
 
 /** A drawing as marks in its own millimetres. `referenceOf` gives the place where a flag's conductor goes on: "2/B4". */
 export function drawingMarks({ layout, labels }: Drawing, referenceOf: (flag: Flag) => string): Mark[] {
   return [
+    ...layout.outlines.map(outlineMarks),
     ...runMarks(layout.conductors, layout.joins),
     ...layout.parts.flatMap((p) => moved(p.marks, p.x, p.y)),
     ...layout.flags.flatMap((f) => flagMarks(f, `${numberOf(layout.shown, f)} → ${referenceOf(f)} ${f.far}`)),
+    ...layout.outlines.flatMap((o) => wordMarks(o.name)),
+    ...layout.texts.flatMap(wordMarks),
     ...labels.flatMap(labelMarks),
   ]
 }

@@ -1,11 +1,13 @@
 import type { Answers } from '../calc/answers'
 import { boxOf, symbolOf } from '../kinds/place'
-import type { Design, Part } from '../model/design'
+import type { Design, Part, SheetText } from '../model/design'
 import type { Flag } from './flags'
 import { natureIn } from './nature'
+import { outlinesOf } from './outlines'
 import { obstacleOf, placePartLabels } from './placeparts'
 import type { Scene, SceneConductor, SceneLabel, ScenePart, SceneView } from './scene'
 import { setAgain, wallingIn } from './setagain'
+import { sceneText, textsIn } from './sheettexts'
 import { partsIn, type Shown, shownIn } from './shown'
 import { wiresOf } from './wires'
 
@@ -14,10 +16,12 @@ export interface Content {
   readonly view: SceneView
   readonly parts: readonly Part[]
   readonly shown: readonly Shown[]
+  readonly texts: readonly SheetText[]
 }
 
 /** A scene before its conductors are labelled. */
-export interface Layout extends Pick<Scene, 'view' | 'parts' | 'conductors' | 'joins'> {
+export interface Layout
+  extends Pick<Scene, 'view' | 'parts' | 'conductors' | 'joins' | 'outlines' | 'texts'> {
   readonly shown: readonly Shown[]
   readonly partLabels: readonly SceneLabel[]
   /** References at the edges, where conductors lead to other sheets. */
@@ -27,7 +31,7 @@ export interface Layout extends Pick<Scene, 'view' | 'parts' | 'conductors' | 'j
 /** Everything that a view of a design shows. */
 export function contentOf(design: Design, answers: Answers | null, view: SceneView): Content {
   const shown = shownIn(design, view, natureIn(design, answers))
-  return { view, shown, parts: partsIn(design, view, shown) }
+  return { view, shown, parts: partsIn(design, view, shown), texts: textsIn(design, view) }
 }
 
 /**
@@ -44,11 +48,15 @@ export function layoutOf(
   const { view, shown, parts } = content
   const natureOf = natureIn(design, answers)
   const boxes = parts.map((p) => ({ id: p.id, ...boxOf(p, design.conductors) }))
-  const solid = [...boxes, ...flags.map((f) => ({ id: `flag ${f.conductor} ${f.end}`, ...f.box }))]
+  const texts = content.texts.map(sceneText)
+  const blocks = [...boxes, ...flags.map((f) => ({ id: `flag ${f.conductor} ${f.end}`, ...f.box }))]
+  let partLabels = placePartLabels(design, parts, answers, texts)
+  const outlines = outlinesOf(design, parts, partLabels, texts)
+  const words = [...texts, ...outlines.map((o) => o.name)]
+  const solid = [...blocks, ...words.map((t, i) => ({ ...obstacleOf(t, i), id: `words ${i}` }))]
   const around = (labels: readonly SceneLabel[], before: readonly SceneConductor[]) =>
     wiresOf(design, shown, natureOf, [...solid, ...labels.map(obstacleOf)], flags, before)
 
-  let partLabels = placePartLabels(design, parts, answers)
   let wires = around(partLabels, previous)
   const loose = wallingIn(partLabels, wires.conductors)
   if (loose.size > 0) {
@@ -58,7 +66,8 @@ export function layoutOf(
     )
     partLabels = setAgain(partLabels, loose, boxes, solid, wires.conductors)
   }
-  return { view, shown, parts: parts.map((p) => scenePart(design, p)), partLabels, flags, ...wires }
+  const drawn = parts.map((p) => scenePart(design, p))
+  return { view, shown, parts: drawn, partLabels, flags, outlines, texts, ...wires }
 }
 
 function scenePart(design: Design, part: Part): ScenePart {

@@ -7,6 +7,9 @@ import type { SceneLabel } from './scene'
 export const extentOfLayout = (layout: Layout, labels: readonly SceneLabel[]): Area =>
   around([
     ...layout.parts,
+    ...layout.outlines,
+    ...layout.outlines.map((o) => o.name),
+    ...layout.texts,
     ...layout.flags.map((f) => f.box),
     ...layout.conductors.flatMap((c) => c.points.map(([x, y]) => ({ x, y, w: 0, h: 0 }))),
     ...labels.map(extentOf),

@@ -1,8 +1,10 @@
+import { snap } from '../edit/grid'
 import { boxOf, terminalsOf } from '../kinds/place'
 import type { Design, Part } from '../model/design'
 import { arrange } from './arrange/arrange'
 import type { ArrangePart } from './arrange/part'
 import type { Content } from './layout'
+import { sceneText, textsIn } from './sheettexts'
 
 /** Room for the words of a part: above it, and its least width, mm. On the grid. */
 const WORDS = { w: 37.5, h: 12.5 } as const
@@ -19,8 +21,10 @@ export function linkDesign(design: Design, { parts, shown }: Content): Design {
       to: { part: to.part, port: to.terminal },
     })),
   )
+  const { zones: _zones, texts: _texts, ...bare } = design
   return {
-    ...design,
+    ...bare,
+    ...onSheet(design, parts, places),
     parts: design.parts.map((p) => {
       const place = places.get(p.id)
       return place ? { ...p, x: place.x, y: place.y + WORDS.h } : p
@@ -43,4 +47,25 @@ function arranged(design: Design, part: Part): ArrangePart {
       side: t.side,
     })),
   }
+}
+
+/** Room between the lowest part and the texts, and between texts, mm. */
+const BELOW = 25
+const BETWEEN = 5
+
+/** Zones round parts go along, drawn anew; those round none stay behind. Texts of the view stand below, in a column. */
+function onSheet(
+  design: Design,
+  parts: readonly Part[],
+  places: ReadonlyMap<string, { readonly y: number }>,
+): Pick<Design, 'zones' | 'texts'> {
+  const zones = design.zones?.filter((z) => z.parts.length > 0)
+  const bottoms = parts.map((p) => (places.get(p.id)?.y ?? 0) + boxOf(p, design.conductors).h)
+  let y = snap(Math.max(0, ...bottoms) + WORDS.h + BELOW)
+  const texts = textsIn(design, 'data').map((text) => {
+    const stacked = { ...text, x: 0, y }
+    y = snap(y + sceneText(text).h + BETWEEN)
+    return stacked
+  })
+  return { ...(zones ? { zones } : {}), ...(texts.length > 0 ? { texts } : {}) }
 }

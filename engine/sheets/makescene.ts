@@ -14,6 +14,6 @@ export function sceneOf(design: Design, answers: Answers | null, view: SceneView
   const before = previous?.view === view ? previous : undefined
   const layout = layoutOf(design, answers, contentOf(design, answers, view), [], before?.conductors)
   const labels = [...layout.partLabels, ...placeRunLabels(design, answers, layout, undefined, before).labels]
-  const { parts, conductors, joins } = layout
-  return { view, parts, conductors, joins, labels, box: extentOfLayout(layout, labels) }
+  const { parts, conductors, joins, outlines, texts } = layout
+  return { view, parts, conductors, joins, labels, outlines, texts, box: extentOfLayout(layout, labels) }
 }

@@ -16,10 +16,9 @@ export function partLines(design: Design, part: Part, answers: Answers | null): 
   return [...heading(part), ...said.map((text): Piece[] => [{ text }])]
 }
 
-/** A load: its current and whether it is measured; a part at mains voltage: who may work on it. */
+/** A load: its current and whether it is measured. */
 function roleOf(design: Design, part: Part, answers: Answers | null): readonly string[] {
   const group = kindOf(part.kind)?.group
-  if (group === 'mains') return ['licensed persons only']
   const load = group === 'loads' ? loadDeviceOf(design, part) : undefined
   return load
     ? [...worstBeyond(ratingsOf(part), drawWords(load)), meteredOf(design, part, load, answers)]

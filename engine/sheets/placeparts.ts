@@ -17,16 +17,17 @@ const WIDTH = 2.5
 
 /**
  * Words of all parts, each beside its symbol on a side without terminals where there is room: first above, then
- * right, below, left. Parts keep the place of their words while their neighbourhood stands. O(parts²) with boxes only.
+ * right, below, left; clear of `texts`. Parts keep the place of their words while their neighbourhood stands. O(parts²) with boxes only.
  */
 export function placePartLabels(
   design: Design,
   parts: readonly Part[],
   answers: Answers | null,
+  texts: readonly Box[] = [],
 ): SceneLabel[] {
   const boxes = parts.map((p) => boxOf(p, design.conductors))
   const stubs = joinedTerminals(design, parts).map((t) => stubOf(t.x, t.y, t.side))
-  const taken: Box[] = []
+  const taken: Box[] = [...texts]
   return parts.map((part, i): SceneLabel => {
     const lines = partLines(design, part, answers)
     const sides = sidesFor(part, design)
@@ -65,7 +66,7 @@ function joinedTerminals(design: Design, parts: readonly Part[]) {
 }
 
 /** The label as an obstacle of the router, a little smaller, so that a line keeps half a millimetre clear of it. */
-export const obstacleOf = (label: SceneLabel, i: number) => ({
+export const obstacleOf = (label: Box, i: number) => ({
   id: `label ${i}`,
   x: label.x + 0.6,
   y: label.y + 0.6,

@@ -35,6 +35,8 @@ export function obstaclesIn(layout: Layout, within: Area | undefined, clear: Mil
       ...layout.partLabels.map((l) => raised(extentOf(l), clear)),
       ...layout.partLabels.flatMap(leaderPieces),
       ...layout.flags.map((f) => f.box),
+      ...layout.outlines.map((o) => o.name),
+      ...layout.texts,
       ...ticks,
       ...(within ? fenceOf(within) : []),
     ],

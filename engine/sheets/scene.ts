@@ -13,6 +13,9 @@ export interface Scene {
   /** Dots where conductors join away from a terminal. */
   readonly joins: readonly XY[]
   readonly labels: readonly SceneLabel[]
+  /** Behind everything else. */
+  readonly outlines: readonly SceneOutline[]
+  readonly texts: readonly SceneText[]
   readonly box: {
     readonly x: Millimetres
     readonly y: Millimetres
@@ -44,6 +47,29 @@ export interface SceneConductor {
   readonly withReturn: ConductorId | null
   /** False: no free way was found; drawn straight and reported. */
   readonly routed: boolean
+}
+
+/** A rectangle round parts of one place, with its name; a zone whose parts others stand between has several. */
+export interface SceneOutline {
+  /** Id of the zone; null: round parts at mains voltage, for licensed persons only. */
+  readonly zone: string | null
+  readonly x: Millimetres
+  readonly y: Millimetres
+  readonly w: Millimetres
+  readonly h: Millimetres
+  readonly name: SceneText
+}
+
+/** Words that stand for themselves. */
+export interface SceneText {
+  /** Id of the text on the sheet, or of the zone that it names. */
+  readonly id: string
+  readonly x: Millimetres
+  readonly y: Millimetres
+  readonly w: Millimetres
+  readonly h: Millimetres
+  /** Relative to x, y. */
+  readonly marks: readonly Mark[]
 }
 
 export interface SceneLabel {

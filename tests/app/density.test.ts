@@ -192,6 +192,8 @@ it('far out, a designation grows beyond its label where it meets neither part no
     parts: [part('a', 0), part('b', second)],
     conductors: [],
     joins: [],
+    outlines: [],
+    texts: [],
     labels: [label('a', 0), label('b', second)],
     box: { x: 0, y: 0, w: 30, h: 60 },
   })

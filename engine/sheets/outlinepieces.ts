@@ -1,0 +1,48 @@
+import type { Millimetres } from '../units'
+import { around } from './extent'
+import type { Area } from './paper'
+
+/** Between what an outline holds and the outline, mm. */
+export const MARGIN: Millimetres = 2.5
+
+/**
+ * Rectangles that hold all members and nothing of the others: one where the members stand together, several where
+ * others stand between them. The nearest are taken together first; a member that others crowd stands alone. O(members³).
+ */
+export function piecesRound(members: readonly Area[], others: readonly Area[]): Area[] {
+  const pieces = [...members]
+  for (;;) {
+    let best: { a: number; b: number; joined: Area; gap: number } | null = null
+    for (let a = 0; a < pieces.length; a++)
+      for (let b = a + 1; b < pieces.length; b++) {
+        const gap = gapOf(pieces[a]!, pieces[b]!)
+        if (best && gap >= best.gap) continue
+        const joined = around([pieces[a]!, pieces[b]!])
+        if (others.some((o) => meets(grown(joined), o))) continue
+        best = { a, b, joined, gap }
+      }
+    if (!best) break
+    pieces.splice(best.b, 1)
+    pieces[best.a] = best.joined
+  }
+  return pieces.map(grown)
+}
+
+export const meets = (a: Area, b: Area): boolean =>
+  a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h
+
+export const holds = (a: Area, b: Area): boolean =>
+  b.x >= a.x && b.y >= a.y && b.x + b.w <= a.x + a.w && b.y + b.h <= a.y + a.h
+
+const grown = ({ x, y, w, h }: Area): Area => ({
+  x: x - MARGIN,
+  y: y - MARGIN,
+  w: w + 2 * MARGIN,
+  h: h + 2 * MARGIN,
+})
+
+function gapOf(a: Area, b: Area): number {
+  const dx = Math.max(0, a.x - b.x - b.w, b.x - a.x - a.w)
+  const dy = Math.max(0, a.y - b.y - b.h, b.y - a.y - a.h)
+  return dx + dy
+}

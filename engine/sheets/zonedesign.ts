@@ -1,0 +1,62 @@
+import type { Edit, EditOf } from '../edit/edit'
+import { GRID, snap } from '../edit/grid'
+import { boxOf } from '../kinds/place'
+import type { Design, Part, PartId, Zone } from '../model/design'
+import { nextId } from '../model/naming'
+import type { Millimetres } from '../units'
+import { around, extentOf } from './extent'
+import { MARGIN } from './outlinepieces'
+import type { Area } from './paper'
+import { placePartLabels } from './placeparts'
+
+/** Room inside the outline for its name, mm. */
+const NAME = 5
+
+/**
+ * The edit that outlines parts, with room for their words and the name. Named as the place where most of them are;
+ * where none says where it is, "Zone 1" and so on.
+ */
+export function outlineEdit(design: Design, ids: ReadonlySet<PartId>): EditOf<'zone'> {
+  const parts = design.parts.filter((p) => ids.has(p.id))
+  const labels = placePartLabels(design, parts, null)
+  const inner = around([...parts.map((p) => boxOf(p, design.conductors)), ...labels.map(extentOf)])
+  const area = { x: inner.x, y: inner.y - NAME, w: inner.w, h: inner.h + NAME }
+  const zone = { id: nextId(design, 'z'), name: nameFor(design, parts), parts: parts.map((p) => p.id) }
+  return { do: 'zone', zone: { ...zone, ...onGrid(area) } }
+}
+
+function nameFor({ zones = [] }: Design, parts: readonly Part[]): string {
+  const counts = new Map<string, number>()
+  for (const { location } of parts)
+    if (location.trim() !== '') counts.set(location, (counts.get(location) ?? 0) + 1)
+  const [most] = [...counts].sort(([, a], [, b]) => b - a)
+  return most ? most[0] : `Zone ${zones.length + 1}`
+}
+
+/** Moves a zone with the parts that it is drawn round; one round none moves alone. */
+export function moveZoneEdit(design: Design, zone: Zone, dx: Millimetres, dy: Millimetres): Edit {
+  const own = new Set(zone.parts)
+  const parts = design.parts.filter((p) => own.has(p.id))
+  if (parts.length === 0) return { do: 'zone', zone: { ...zone, x: zone.x + dx, y: zone.y + dy } }
+  return { do: 'move', to: parts.map((p) => ({ part: p.id, x: p.x + dx, y: p.y + dy })) }
+}
+
+/** Gives a zone other edges; they never cut into its own parts. */
+export function resizeZoneEdit(design: Design, zone: Zone, wanted: Area): EditOf<'zone'> {
+  const own = new Set(zone.parts)
+  const boxes = design.parts.filter((p) => own.has(p.id)).map((p) => boxOf(p, design.conductors))
+  const area = around([wanted, ...boxes])
+  const [x, y] = [snap(area.x), snap(area.y)]
+  return {
+    do: 'zone',
+    zone: { ...zone, x, y, w: snap(area.x + area.w - x), h: snap(area.y + area.h - y) },
+  }
+}
+
+/** The rectangle with a margin, out to the grid. */
+function onGrid({ x, y, w, h }: Area): Area {
+  const [left, top] = [down(x - MARGIN), down(y - MARGIN)]
+  return { x: left, y: top, w: -down(-(x + w + MARGIN)) - left, h: -down(-(y + h + MARGIN)) - top }
+}
+
+const down = (mm: Millimetres): Millimetres => Math.floor(mm / GRID) * GRID
