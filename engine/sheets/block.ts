@@ -15,6 +15,13 @@ export const LEAST: Millimetres = 1.8
 export const USUAL: Millimetres = 2.5
 export const LARGE: Millimetres = 3.5
 export const TITLE: Millimetres = 5
+const HEIGHTS: readonly Millimetres[] = [LEAST, USUAL, LARGE, TITLE, 7, 10]
+/** From one height to the next, as near as the rounded series allows. */
+export const LETTERING_STEP = 1.4
+
+/** The height of the series that is nearest. */
+const inSeries = (height: Millimetres): Millimetres =>
+  HEIGHTS.reduce((best, h) => (Math.abs(h - height) < Math.abs(best - height) ? h : best))
 
 /** Room below the baseline and above the capitals, as a part of the height: ISO 3098 asks for lines 1.4 to 1.6 apart. */
 const LEADING = 1.5
@@ -66,14 +73,14 @@ export const textMark = (
   ...more,
 })
 
-/** Marks moved, and optionally enlarged about the origin first. Pens keep their width. */
+/** Marks moved, and optionally enlarged about the origin first. Pens keep their width, lettering keeps to its series. */
 export function moved(marks: readonly Mark[], dx: Millimetres, dy: Millimetres, scale = 1): Mark[] {
   return marks.map((mark): Mark => {
     if (mark.is === 'line')
       return { ...mark, points: mark.points.map(([x, y]) => [x * scale + dx, y * scale + dy] as const) }
     const at = [mark.at[0] * scale + dx, mark.at[1] * scale + dy] as const
     return mark.is === 'text'
-      ? { ...mark, at, height: mark.height * scale }
+      ? { ...mark, at, height: scale === 1 ? mark.height : inSeries(mark.height * scale) }
       : { ...mark, at, r: mark.r * scale }
   })
 }

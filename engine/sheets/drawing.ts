@@ -2,6 +2,7 @@ import type { Answers } from '../calc/answers'
 import { boxOf } from '../kinds/place'
 import type { Design, Part } from '../model/design'
 import type { Millimetres } from '../units'
+import { LETTERING_STEP } from './block'
 import { around, extentOf } from './extent'
 import { flagsFor } from './flags'
 import { type Content, type Layout, layoutOf } from './layout'
@@ -65,13 +66,10 @@ function roomAround(drawn: Area, w: number, h: number): Area {
   return { x: drawn.x - dx, y: drawn.y - dy, w: drawn.w + 2 * dx, h: drawn.h + 2 * dy }
 }
 
-/** Largest enlargement of a small design. */
-const MOST = 1.6
-
-/** How a drawing is enlarged and moved into the middle of the room. Never below full size. */
+/** How a drawing is enlarged and moved into the middle of the room: not at all, or by one step of ISO 3098. */
 export function fitInto({ area }: Drawing, room: Area): { scale: number; dx: number; dy: number } {
-  const most = Math.min((room.w - 2 * PAD) / area.w, (room.h - 2 * PAD) / area.h, MOST)
-  const scale = Math.max(1, Math.floor(most * 20) / 20)
+  const most = Math.min((room.w - 2 * PAD) / area.w, (room.h - 2 * PAD) / area.h)
+  const scale = most >= LETTERING_STEP ? LETTERING_STEP : 1
   return {
     scale,
     dx: room.x + (room.w - area.w * scale) / 2 - area.x * scale,

@@ -1,9 +1,10 @@
+import { GRID } from '../edit/grid'
 import type { Millimetres } from '../units'
 import { around } from './extent'
 import type { Area } from './paper'
 
-/** Between what an outline holds and the outline, mm. */
-export const MARGIN: Millimetres = 2.5
+/** Conductors run on this grid; outlines are drawn halfway between its lines, so that none lies on another. */
+const HALF: Millimetres = GRID / 2
 
 /**
  * Rectangles that hold all members and nothing of the others: one where the members stand together, several where
@@ -34,12 +35,23 @@ export const meets = (a: Area, b: Area): boolean =>
 export const holds = (a: Area, b: Area): boolean =>
   b.x >= a.x && b.y >= a.y && b.x + b.w <= a.x + a.w && b.y + b.h <= a.y + a.h
 
-const grown = ({ x, y, w, h }: Area): Area => ({
-  x: x - MARGIN,
-  y: y - MARGIN,
-  w: w + 2 * MARGIN,
-  h: h + 2 * MARGIN,
+/** The smallest rectangle on the grid round an area with the words at its edge. */
+export function outwards({ x, y, w, h }: Area): Area {
+  const [left, top] = [down(x - HALF), down(y - HALF)]
+  return { x: left, y: top, w: -down(-(x + w + HALF)) - left, h: -down(-(y + h + HALF)) - top }
+}
+
+const down = (mm: Millimetres): Millimetres => Math.floor(mm / GRID) * GRID
+
+/** Where a rectangle on the grid is drawn: half a step outside. */
+export const drawnAt = ({ x, y, w, h }: Area): Area => ({
+  x: x - HALF,
+  y: y - HALF,
+  w: w + GRID,
+  h: h + GRID,
 })
+
+const grown = (area: Area): Area => drawnAt(outwards(area))
 
 function gapOf(a: Area, b: Area): number {
   const dx = Math.max(0, a.x - b.x - b.w, b.x - a.x - a.w)

@@ -3,7 +3,7 @@ import { boxOf } from '../kinds/place'
 import type { Design, Part, Zone } from '../model/design'
 import { blockOf, moved, USUAL } from './block'
 import { around, extentOf } from './extent'
-import { holds, meets, piecesRound } from './outlinepieces'
+import { drawnAt, holds, meets, piecesRound } from './outlinepieces'
 import type { Area } from './paper'
 import type { SceneLabel, SceneOutline, SceneText } from './scene'
 import { signHeight, warningSign } from './warningsign'
@@ -32,13 +32,13 @@ export function outlinesOf(
     ...round((p) => kindOf(p.kind)?.group === 'mains').map((area) => ({ zone: null, area })),
     ...(design.zones ?? []).flatMap((zone) => {
       const own = new Set(zone.parts)
-      if (own.size === 0) return isWhole || meets(zone, all) ? [{ zone, area: zone }] : []
+      if (own.size === 0) return isWhole || meets(zone, all) ? [{ zone, area: drawnAt(zone) }] : []
       const inside = boxes.filter((_, i) => own.has(parts[i]!.id))
       const stands =
         inside.length === own.size &&
         inside.every((box) => holds(zone, box)) &&
         !boxes.some((box, i) => !own.has(parts[i]!.id) && meets(zone, box))
-      return (stands ? [zone] : round((p) => own.has(p.id))).map((area) => ({ zone, area }))
+      return (stands ? [drawnAt(zone)] : round((p) => own.has(p.id))).map((area) => ({ zone, area }))
     }),
   ]
   const blocked = [...boxes, ...labels.map(extentOf), ...taken]

@@ -40,9 +40,16 @@ export function obstaclesIn(layout: Layout, within: Area | undefined, clear: Mil
       ...ticks,
       ...(within ? fenceOf(within) : []),
     ],
-    segments: layout.conductors.flatMap(stretchesOf),
+    segments: [...layout.conductors.flatMap(stretchesOf), ...layout.outlines.flatMap(edgesOf)],
   }
 }
+
+const edgesOf = ({ x, y, w, h }: Area): Stretch[] => [
+  { x1: x, y1: y, x2: x + w, y2: y },
+  { x1: x, y1: y + h, x2: x + w, y2: y + h },
+  { x1: x, y1: y, x2: x, y2: y + h },
+  { x1: x + w, y1: y, x2: x + w, y2: y + h },
+]
 
 const raised = ({ x, y, w, h }: Area, by: Millimetres): Rect => ({ x, y: y - by, w, h: h + 2 * by })
 

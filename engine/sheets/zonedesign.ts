@@ -1,11 +1,11 @@
 import type { Edit, EditOf } from '../edit/edit'
-import { GRID, snap } from '../edit/grid'
+import { snap } from '../edit/grid'
 import { boxOf } from '../kinds/place'
 import type { Design, Part, PartId, Zone } from '../model/design'
 import { nextId } from '../model/naming'
 import type { Millimetres } from '../units'
 import { around, extentOf } from './extent'
-import { MARGIN } from './outlinepieces'
+import { outwards } from './outlinepieces'
 import type { Area } from './paper'
 import { placePartLabels } from './placeparts'
 
@@ -22,7 +22,7 @@ export function outlineEdit(design: Design, ids: ReadonlySet<PartId>): EditOf<'z
   const inner = around([...parts.map((p) => boxOf(p, design.conductors)), ...labels.map(extentOf)])
   const area = { x: inner.x, y: inner.y - NAME, w: inner.w, h: inner.h + NAME }
   const zone = { id: nextId(design, 'z'), name: nameFor(design, parts), parts: parts.map((p) => p.id) }
-  return { do: 'zone', zone: { ...zone, ...onGrid(area) } }
+  return { do: 'zone', zone: { ...zone, ...outwards(area) } }
 }
 
 function nameFor({ zones = [] }: Design, parts: readonly Part[]): string {
@@ -52,11 +52,3 @@ export function resizeZoneEdit(design: Design, zone: Zone, wanted: Area): EditOf
     zone: { ...zone, x, y, w: snap(area.x + area.w - x), h: snap(area.y + area.h - y) },
   }
 }
-
-/** The rectangle with a margin, out to the grid. */
-function onGrid({ x, y, w, h }: Area): Area {
-  const [left, top] = [down(x - MARGIN), down(y - MARGIN)]
-  return { x: left, y: top, w: -down(-(x + w + MARGIN)) - left, h: -down(-(y + h + MARGIN)) - top }
-}
-
-const down = (mm: Millimetres): Millimetres => Math.floor(mm / GRID) * GRID
