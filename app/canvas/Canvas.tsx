@@ -3,6 +3,7 @@ import '../theme/canvas.css'
 import '../theme/joining.css'
 import '../theme/runs.css'
 import '../theme/lenses.css'
+import '../theme/onsheet.css'
 import '../theme/tryit.css'
 import {
   Background,

@@ -7,6 +7,9 @@ import { ConductorLine } from './ConductorLine'
 import { isDrawn } from './drawn'
 import { Labels } from './Labels'
 import { LensFigures } from './LensFigures'
+import { Ghosts, Outlines } from './Outlines'
+import { Pen } from './Pen'
+import { SheetTexts } from './SheetTexts'
 import { PX } from './scale'
 import { TrialFigures } from './TrialFigures'
 
@@ -21,6 +24,7 @@ export const ConductorLayer = memo(function ConductorLayer() {
     <ViewportPortal>
       {/* biome-ignore lint/a11y/noSvgWithoutTitle: each conductor can be reached by Find and in the lists */}
       <svg className="conductors" style={{ transform: `scale(${PX})` }} aria-hidden>
+        <Outlines />
         {conductors
           .filter((c) => isDrawn(c, view, runs?.get(c.id)?.nature, scene, laidOut))
           .map((c) => (
@@ -30,9 +34,12 @@ export const ConductorLayer = memo(function ConductorLayer() {
           <circle key={`${x} ${y}`} className="join" cx={x} cy={y} r={0.9} />
         ))}
         <Labels />
+        <SheetTexts />
+        <Ghosts />
         <LensFigures />
         <TrialFigures />
       </svg>
+      <Pen />
     </ViewportPortal>
   )
 })

@@ -7,6 +7,7 @@ const ON_PARTS: readonly (CommandKey | '-')[] = [
   'join',
   'turn',
   'mirror',
+  'outline',
   '-',
   'cut',
   'copy',
@@ -16,8 +17,10 @@ const ON_PARTS: readonly (CommandKey | '-')[] = [
   'closer',
 ]
 const ON_RUNS: readonly (CommandKey | '-')[] = ['closer', 'free', '-', 'remove']
+const ON_SHEET: readonly (CommandKey | '-')[] = ['cut', 'copy', 'duplicate', '-', 'remove']
 const ON_PAPER: readonly (CommandKey | '-')[] = [
   'place',
+  'write',
   'paste',
   '-',
   'all',
@@ -33,7 +36,8 @@ const ON_PAPER: readonly (CommandKey | '-')[] = [
 export function SheetMenu({ children, disabled }: { children: ReactNode; disabled: boolean }) {
   const parts = useView((s) => s.parts.size > 0)
   const runs = useView((s) => s.conductors.size > 0)
-  const items = parts ? ON_PARTS : runs ? ON_RUNS : ON_PAPER
+  const onSheet = useView((s) => s.zone !== null || s.texts.size > 0)
+  const items = parts ? ON_PARTS : runs ? ON_RUNS : onSheet ? ON_SHEET : ON_PAPER
   return (
     <ContextMenu.Root>
       <ContextMenu.Trigger asChild disabled={disabled}>

@@ -1,11 +1,26 @@
+import { boundsOf, sceneText } from '../../engine'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
 
-/** After drawing a frame around parts: the conductors among them are selected too. */
+/** After drawing a frame around parts: the conductors and the texts among them are selected too. */
 export function selectAmong(): void {
-  const { parts } = useView.getState()
-  const among = useOpen
-    .getState()
-    .design.conductors.filter((c) => parts.has(c.from.part) && parts.has(c.to.part))
+  const { parts, view } = useView.getState()
+  const { design } = useOpen.getState()
+  const among = design.conductors.filter((c) => parts.has(c.from.part) && parts.has(c.to.part))
+  const inside = design.parts.filter((p) => parts.has(p.id))
+  const bounds = inside.length > 0 ? boundsOf(inside) : null
+  const texts = (design.texts ?? []).filter((text) => {
+    const { x, y, w, h } = sceneText(text)
+    const shown = text.view === 'all' || text.view === view
+    return (
+      shown &&
+      bounds &&
+      x < bounds.x + bounds.w &&
+      x + w > bounds.x &&
+      y < bounds.y + bounds.h &&
+      y + h > bounds.y
+    )
+  })
   if (among.length) useView.setState({ conductors: new Set(among.map((c) => c.id)) })
+  if (texts.length) useView.setState({ texts: new Set(texts.map((t) => t.id)) })
 }

@@ -39,7 +39,8 @@ export function useNodes() {
     const next = new Set(useView.getState().parts)
     for (const c of picked) c.selected ? next.add(c.id) : next.delete(c.id)
     const fresh = picked.some((c) => c.selected) && !isAdding()
-    useView.setState({ parts: next, finding: null, ...(fresh ? { conductors: new Set<string>() } : {}) })
+    const others = fresh ? { conductors: new Set<string>(), texts: new Set<string>() } : {}
+    useView.setState({ parts: next, zone: null, finding: null, ...others })
   }, [])
 
   return { nodes, onNodesChange }

@@ -8,6 +8,8 @@ const BY_HAND: readonly (readonly [string, string])[] = [
   ['Tap a terminal, then another', 'joins them as well'],
   ['Drag over empty paper', 'selects what it touches'],
   ['Shift + click', 'adds to the selection or takes away'],
+  ['Drag an outline by its line or name', 'moves it with its parts; by its corners, resizes it'],
+  ['Double click on a text', 'writes in it; Ctrl + Enter or a click beside it ends'],
   ['Space + drag', 'moves the sheet'],
   ['Wheel or two fingers', 'moves the sheet; with Ctrl, zooms'],
   ['Drop a file on the page', 'opens it as a new design'],

@@ -5,6 +5,8 @@ import { DesignCard } from './DesignCard'
 import { ManyCard } from './ManyCard'
 import { PartCard } from './PartCard'
 import { RunCard } from './RunCard'
+import { TextCard } from './TextCard'
+import { ZoneCard } from './ZoneCard'
 
 /** The card of what is selected: one part, one conductor, several things, or the design itself. */
 export function Card() {
@@ -18,10 +20,21 @@ export function Card() {
       ? conductorById(design, [...conductors][0]!)
       : undefined
   const onePart = parts.size === 1 && conductors.size === 0 ? partById(design, [...parts][0]!) : undefined
+  const zoneId = useView((s) => s.zone)
+  const texts = useView((s) => s.texts)
+  const zone = design.zones?.find((z) => z.id === zoneId)
+  const oneText =
+    texts.size === 1 && parts.size + conductors.size === 0
+      ? design.texts?.find((t) => texts.has(t.id))
+      : undefined
   const many = parts.size + conductors.size > 1
   return (
     <section className="card" aria-label="Card">
-      {onePart ? (
+      {zone ? (
+        <ZoneCard key={zone.id} zone={zone} />
+      ) : oneText ? (
+        <TextCard key={oneText.id} text={oneText} />
+      ) : onePart ? (
         <PartCard key={onePart.id} part={onePart} />
       ) : oneRun ? (
         <RunCard key={oneRun.id} conductor={oneRun} />

@@ -1,8 +1,10 @@
 import { type CellField, type Design, type Edit, OWN_RULES, type Settings, type Value } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
+import { DrawingNotes } from './DrawingNotes'
 import { DESIGN_FIELDS } from './designfields'
 import { FieldRow } from './FieldRow'
 import { Legend } from './Legend'
+import { OnSheet } from './OnSheet'
 import { OwnRules } from './OwnRules'
 
 /** Nothing is selected: the design itself, and what the lines and marks mean. */
@@ -29,6 +31,8 @@ export function DesignCard() {
         ))}
       </div>
       {settings.ruleSet === OWN_RULES && ownRules && <OwnRules own={ownRules} disabled={disabled} />}
+      <DrawingNotes design={design} />
+      <OnSheet design={design} />
       <Legend />
     </>
   )

@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import { complete, type Field, kindOf, type Part, resultsOf } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { FieldRow } from './FieldRow'
+import { NoteFlags } from './NoteFlags'
 import { PartAnswers } from './PartAnswers'
 import { TerminalList } from './TerminalList'
 import { TextInput } from './TextInput'
@@ -76,6 +77,7 @@ export function PartCard({ part }: { part: Part }) {
           it.
         </p>
       )}
+      <NoteFlags part={part} />
       <PartAnswers part={part} />
       <TerminalList part={part} />
       {kind && <p className="quiet">{kind.about}</p>}

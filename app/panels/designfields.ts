@@ -49,5 +49,4 @@ export const DESIGN_FIELDS: Readonly<Partial<Record<keyof Settings, CellField>>>
     max: 40,
     group: 'Checks',
   },
-  notes: { type: 'text', label: 'Notes', about: 'Printed on the sheet.', initial: '', lines: 3 },
 }

@@ -7,6 +7,7 @@ import {
   pasteEdit,
   removeEdit,
 } from '../../engine'
+import { removeZone } from './onsheet'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
 import { clearSelection, select, useView } from './view'
@@ -15,14 +16,24 @@ import { clearSelection, select, useView } from './view'
 let clip: Clip | null = null
 
 const selection = () => {
-  const { parts, conductors } = useView.getState()
-  return { parts: [...parts], conductors: [...conductors] }
+  const { parts, conductors, texts } = useView.getState()
+  return { parts: [...parts], conductors: [...conductors], texts: [...texts] }
 }
 
-const counted = ({ parts, conductors }: { parts: readonly unknown[]; conductors: readonly unknown[] }) =>
-  [parts.length && many(parts.length, 'part'), conductors.length && many(conductors.length, 'conductor')]
-    .filter(Boolean)
-    .join(' and ')
+interface Counted {
+  readonly parts: readonly unknown[]
+  readonly conductors: readonly unknown[]
+  readonly texts?: readonly unknown[]
+}
+
+const counted = ({ parts, conductors, texts = [] }: Counted) => {
+  const words = [
+    parts.length && many(parts.length, 'part'),
+    conductors.length && many(conductors.length, 'conductor'),
+    texts.length && many(texts.length, 'text'),
+  ].filter(Boolean)
+  return words.length > 2 ? `${words[0]}, ${words[1]} and ${words[2]}` : words.join(' and ')
+}
 
 const many = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
 
@@ -38,7 +49,7 @@ export function cut(): void {
 
 /** Pastes at the pointer, else in the middle of what is in sight. */
 export function pasteHere(): void {
-  if (!clip?.parts.length) {
+  if (!clip || clip.parts.length + (clip.texts?.length ?? 0) === 0) {
     say('Nothing has been copied yet.')
     return
   }
@@ -48,7 +59,8 @@ export function pasteHere(): void {
 }
 
 export function duplicate(): void {
-  if (useView.getState().parts.size) add('Duplicate', duplicateEdit(useOpen.getState().design, selection()))
+  const { parts, texts } = useView.getState()
+  if (parts.size + texts.size > 0) add('Duplicate', duplicateEdit(useOpen.getState().design, selection()))
 }
 
 function add(name: string, edit: EditOf<'add'>): void {
@@ -56,16 +68,27 @@ function add(name: string, edit: EditOf<'add'>): void {
   select(
     edit.parts.map((p) => p.id),
     edit.conductors.map((c) => c.id),
+    edit.texts?.map((t) => t.id),
   )
   say(`${name === 'Paste' ? 'Pasted' : 'Duplicated'} ${counted(edit)}.`)
 }
 
 export function removeSelected(): void {
   const { design } = useOpen.getState()
-  const edit = removeEdit(design, selection())
+  const { zone } = useView.getState()
+  if (zone !== null) {
+    removeZone(zone)
+    return
+  }
+  const chosen = selection()
+  const edit = removeEdit(design, chosen)
   const one = edit.conductors.length === 1 && edit.parts.length === 0
-  const what = one ? (conductorById(design, edit.conductors[0]!)?.number ?? '') : counted(edit)
-  if (doEdit(`Delete ${what}`, edit)) {
+  const { texts } = chosen
+  const what =
+    one && texts.length === 0
+      ? (conductorById(design, edit.conductors[0]!)?.number ?? '')
+      : counted({ ...edit, texts })
+  if (doEdit(`Delete ${what}`, { do: 'all', edits: [edit, { do: 'untext', ids: texts }] })) {
     clearSelection()
     say(`Deleted ${what}.`)
   }

@@ -6,6 +6,7 @@ import { copy, cut, duplicate, pasteHere, removeSelected } from './clip'
 import { useLatest } from './latest'
 import { lineUp, spread } from './lineup'
 import { nudge } from './nudge'
+import { outlineSelected, stretchZone, writeHere } from './onsheet'
 import { doEdit, redo, undo, useOpen } from './open'
 import { heldByHand, runFreely } from './runfreely'
 import { say } from './say'
@@ -38,6 +39,10 @@ function chosen(): Selection | null {
   return { parts: [...parts], conductors: pair.map((c) => c.id) }
 }
 const noParts = () => useView.getState().parts.size === 0
+const nothingToCopy = () => noParts() && useView.getState().texts.size === 0
+const noZone = () => useView.getState().zone === null
+const nothingToMove = () => nothingToCopy() && noZone()
+const nothingToRemove = () => nothing() && nothingToMove()
 const notOnePart = () => useView.getState().parts.size !== 1
 
 const named = (did: string, f: () => string | null) => () => {
@@ -76,15 +81,15 @@ export const COMMANDS = define({
   },
   undo: { title: 'Undo', group: 'Drawing', keys: ['Ctrl Z'], run: named('Undone', undo) },
   redo: { title: 'Redo', group: 'Drawing', keys: ['Ctrl Y', 'Ctrl Shift Z'], run: named('Done again', redo) },
-  cut: { title: 'Cut', group: 'Selection', keys: ['Ctrl X'], off: noParts, run: cut },
-  copy: { title: 'Copy', group: 'Selection', keys: ['Ctrl C'], off: noParts, run: copy },
+  cut: { title: 'Cut', group: 'Selection', keys: ['Ctrl X'], off: nothingToCopy, run: cut },
+  copy: { title: 'Copy', group: 'Selection', keys: ['Ctrl C'], off: nothingToCopy, run: copy },
   paste: { title: 'Paste', group: 'Selection', keys: ['Ctrl V'], run: pasteHere },
-  duplicate: { title: 'Duplicate', group: 'Selection', keys: ['Ctrl D'], off: noParts, run: duplicate },
+  duplicate: { title: 'Duplicate', group: 'Selection', keys: ['Ctrl D'], off: nothingToCopy, run: duplicate },
   remove: {
     title: 'Delete',
     group: 'Selection',
     keys: ['Delete', 'Backspace'],
-    off: nothing,
+    off: nothingToRemove,
     run: removeSelected,
   },
   all: {
@@ -92,10 +97,11 @@ export const COMMANDS = define({
     group: 'Selection',
     keys: ['Ctrl A'],
     run: () => {
-      const { parts, conductors } = useOpen.getState().design
+      const { parts, conductors, texts } = useOpen.getState().design
       select(
         parts.map((p) => p.id),
         conductors.map((c) => c.id),
+        texts?.map((t) => t.id),
       )
     },
   },
@@ -115,6 +121,42 @@ export const COMMANDS = define({
     run: () => turnSelected(),
   },
   mirror: { title: 'Mirror', group: 'Drawing', keys: ['M'], off: noParts, run: () => mirrorSelected() },
+  outline: {
+    title: 'Outline the selected parts',
+    group: 'Drawing',
+    keys: ['O'],
+    off: noParts,
+    run: outlineSelected,
+  },
+  write: { title: 'Write on the sheet', group: 'Drawing', keys: ['W'], run: writeHere },
+  wider: {
+    title: 'Outline: wider',
+    group: 'Drawing',
+    keys: ['Ctrl →'],
+    off: noZone,
+    run: () => stretchZone(1, 0),
+  },
+  narrower: {
+    title: 'Outline: narrower',
+    group: 'Drawing',
+    keys: ['Ctrl ←'],
+    off: noZone,
+    run: () => stretchZone(-1, 0),
+  },
+  taller: {
+    title: 'Outline: taller',
+    group: 'Drawing',
+    keys: ['Ctrl ↓'],
+    off: noZone,
+    run: () => stretchZone(0, 1),
+  },
+  lower: {
+    title: 'Outline: lower',
+    group: 'Drawing',
+    keys: ['Ctrl ↑'],
+    off: noZone,
+    run: () => stretchZone(0, -1),
+  },
   arrange: {
     title: 'Arrange the whole drawing',
     group: 'Drawing',
@@ -136,10 +178,10 @@ export const COMMANDS = define({
     keys: ['S'],
     run: () => setOverlay({ is: 'size-it', selection: chosen() }),
   },
-  left: { title: 'Nudge left', group: 'Drawing', keys: ['←'], off: noParts, run: () => nudge(-1, 0) },
-  right: { title: 'Nudge right', group: 'Drawing', keys: ['→'], off: noParts, run: () => nudge(1, 0) },
-  up: { title: 'Nudge up', group: 'Drawing', keys: ['↑'], off: noParts, run: () => nudge(0, -1) },
-  down: { title: 'Nudge down', group: 'Drawing', keys: ['↓'], off: noParts, run: () => nudge(0, 1) },
+  left: { title: 'Nudge left', group: 'Drawing', keys: ['←'], off: nothingToMove, run: () => nudge(-1, 0) },
+  right: { title: 'Nudge right', group: 'Drawing', keys: ['→'], off: nothingToMove, run: () => nudge(1, 0) },
+  up: { title: 'Nudge up', group: 'Drawing', keys: ['↑'], off: nothingToMove, run: () => nudge(0, -1) },
+  down: { title: 'Nudge down', group: 'Drawing', keys: ['↓'], off: nothingToMove, run: () => nudge(0, 1) },
   find: {
     title: 'Find a part or conductor',
     group: 'Seeing',

@@ -34,10 +34,26 @@ export type LookAt =
       readonly zoom: boolean
     }
 
+/** A rectangle on the sheet, mm. */
+export interface Box {
+  readonly x: number
+  readonly y: number
+  readonly w: number
+  readonly h: number
+}
+
 interface ViewState {
   readonly view: SceneView
   readonly parts: ReadonlySet<PartId>
   readonly conductors: ReadonlySet<ConductorId>
+  /** Selected texts on the sheet, by id. */
+  readonly texts: ReadonlySet<string>
+  /** The selected outline. */
+  readonly zone: string | null
+  /** A text under the pen: an old one by its id, or a new one at a place, mm. */
+  readonly pen: { readonly id: string | null; readonly at: XY } | null
+  /** Rectangles under the hand as they would be, mm. */
+  readonly ghosts: readonly Box[]
   /** Key of the finding whose places are marked. */
   readonly finding: string | null
   readonly overlay: Overlay | null
@@ -60,6 +76,7 @@ interface ViewState {
 }
 
 const NONE: ReadonlySet<string> = new Set()
+const NO_GHOSTS: readonly Box[] = []
 const STILL: ReadonlyMap<PartId, XY> = new Map()
 
 /** The view that was chosen in this browser; at the first start the single-line one. */
@@ -68,10 +85,17 @@ function keptView(): SceneView {
   return kept === 'both-poles' || kept === 'data' ? kept : 'single-line'
 }
 
+/** Neither text nor outline nor finding. */
+const NOTHING = { texts: NONE, zone: null, finding: null } as const
+
 export const useView = create<ViewState>(() => ({
   view: keptView(),
   parts: NONE,
   conductors: NONE,
+  texts: NONE,
+  zone: null,
+  pen: null,
+  ghosts: NO_GHOSTS,
   finding: null,
   overlay: null,
   lookAt: null,
@@ -93,7 +117,7 @@ export function setView(view: SceneView): void {
 }
 /** Begins or ends trying out; nothing stays selected, and no lens on. */
 export const setTrying = (trying: boolean) =>
-  set({ trying, lens: null, pointed: null, parts: NONE, conductors: NONE, finding: null })
+  set({ trying, lens: null, pointed: null, pen: null, ...NOTHING, parts: NONE, conductors: NONE })
 /** One lens at a time; the one that is on goes off. */
 export const turnLens = (lens: Lens) => set((s) => ({ lens: s.lens === lens ? null : lens, pointed: null }))
 export const pointAt = (part: PartId | null) => set({ pointed: part })
@@ -102,14 +126,29 @@ export const setMoving = (moving: ReadonlyMap<PartId, XY>) => set({ moving: movi
 export const setPulled = (pulled: ViewState['pulled']) => set({ pulled })
 export const toggleShelf = () => set((s) => ({ shelf: !s.shelf }))
 
-export function select(parts: Iterable<PartId>, conductors: Iterable<ConductorId> = []): void {
-  set({ parts: new Set(parts), conductors: new Set(conductors), finding: null })
+export const setPen = (pen: ViewState['pen']) => set({ pen })
+export const setGhosts = (ghosts: readonly Box[]) => set({ ghosts: ghosts.length ? ghosts : NO_GHOSTS })
+
+export function select(
+  parts: Iterable<PartId>,
+  conductors: Iterable<ConductorId> = [],
+  texts: Iterable<string> = [],
+): void {
+  set({ ...NOTHING, parts: new Set(parts), conductors: new Set(conductors), texts: new Set(texts) })
+}
+
+export const selectZone = (zone: string) => set({ ...NOTHING, parts: NONE, conductors: NONE, zone })
+
+export function toggleText(id: string): void {
+  const texts = new Set(useView.getState().texts)
+  if (!texts.delete(id)) texts.add(id)
+  set({ texts, zone: null, finding: null })
 }
 
 export function toggleConductor(id: ConductorId): void {
   const conductors = new Set(useView.getState().conductors)
   if (!conductors.delete(id)) conductors.add(id)
-  set({ conductors, finding: null })
+  set({ conductors, zone: null, finding: null })
 }
 
 export const clearSelection = () => select([])
@@ -123,6 +162,6 @@ export const lookAtAll = () => set({ lookAt: { at: 'all' } })
 
 /** Selects a finding: its places are marked, selected and brought into sight. */
 export function showFinding(key: string, parts: readonly PartId[], conductors: readonly ConductorId[]): void {
-  set({ parts: new Set(parts), conductors: new Set(conductors), finding: key })
+  set({ ...NOTHING, parts: new Set(parts), conductors: new Set(conductors), finding: key })
   lookAt(parts, conductors)
 }
