@@ -4,6 +4,8 @@ import type { Prepared } from './prepare'
 
 export interface DeviceShares {
   of(branch: number): Float64Array
+  /** The same, only the devices that count, in their order. */
+  few(branch: number): Map<number, number>
   /** The same number for branches whose currents are the same figure, and −n − 1 for its opposite; NaN: not known. */
   alike(branch: number): number
 }
@@ -56,11 +58,32 @@ export function deviceShares(p: Prepared, b: Blocks): DeviceShares {
     return found
   }
 
+  /** Devices with one terminal under the bridge; those with both cancel. */
+  const fewOfBridge = (branch: number): Map<number, number> => {
+    const hanging = hangingFrom(branch)
+    const sign = hanging === graph.tail[branch] ? 1 : -1
+    const found = new Map<number, number>()
+    for (let i = terminals.before[b.rank[hanging]!]!; i < terminals.before[end[hanging]!]!; i++) {
+      const d = terminals.device[i]!
+      const own = positive[d] === negative[d] ? 0 : positive[d] === terminals.vertex[i] ? sign : -sign
+      const before = found.get(d)
+      if (before !== undefined) found.delete(d)
+      else if (own !== 0) found.set(d, own)
+    }
+    return ascending(found)
+  }
+
+  const isLoop = (branch: number): boolean => graph.tail[branch] === graph.head[branch]
   return {
     of(branch) {
-      if (graph.tail[branch] === graph.head[branch]) return new Float64Array(positive.length)
+      if (isLoop(branch)) return new Float64Array(positive.length)
       const block = b.of[branch]!
       return block >= 0 ? ofMeshed(branch, block) : ofBridge(branch)
+    },
+    few(branch) {
+      if (isLoop(branch)) return new Map()
+      const block = b.of[branch]!
+      return block >= 0 ? counting(ofMeshed(branch, block)) : fewOfBridge(branch)
     },
     alike(branch) {
       if (graph.tail[branch] === graph.head[branch] || b.of[branch]! >= 0) return Number.NaN
@@ -77,6 +100,15 @@ export function deviceShares(p: Prepared, b: Blocks): DeviceShares {
       return delivers ? device : -device - 1
     },
   }
+}
+
+const ascending = (shares: Map<number, number>): Map<number, number> =>
+  shares.size < 2 ? shares : new Map([...shares].sort(([a], [b]) => a - b))
+
+function counting(shares: Float64Array): Map<number, number> {
+  const found = new Map<number, number>()
+  for (let d = 0; d < shares.length; d++) if (shares[d] !== 0) found.set(d, shares[d]!)
+  return found
 }
 
 /** Terminals of devices in the order of their nodes, and how many stand before each place in that order. */

@@ -8,7 +8,7 @@ import { MeshLoads } from './meshes'
 import type { Prepared } from './prepare'
 import { sidesOf } from './sides'
 import { type NetSystem, netSystems } from './systems'
-import { type GreatestCurrent, greatestOf, type Witness } from './witness'
+import { type Figure, type GreatestCurrent, greatestOf, type Witness } from './witness'
 
 /** Worst-case current of one branch in both directions, positive from → to. */
 export interface Envelope {
@@ -36,15 +36,21 @@ export interface EnvelopeResult {
   readonly noAnswer: ReadonlyMap<number, NoEnvelope>
   /** Current of a branch for 1 A that each device delivers, by device; balances of nets come on top. */
   coefficients(branch: number): Float64Array
-  /** Greatest value of a figure linear in the device currents (value of 1 A of each); undefined: no convergence. */
-  greatest(objective: Float64Array): GreatestCurrent | undefined
-  /** Device currents that give the figure, none where there is no answer; computed on request, O(nodes + devices) and a solve in a meshed block. */
+  /** The same, only the devices that count, in their order. */
+  few(branch: number): Map<number, number>
+  /** Greatest value of a figure linear in the device currents; undefined: no convergence. */
+  greatest(figure: Figure): GreatestCurrent | undefined
+  /** Device currents that give the figure, none where there is no answer; computed on request, O(devices) and more in a meshed block. */
   witness(branch: number, side: 'min' | 'max'): Witness
   /** Both directions of one branch, or why there is no answer. */
   envelope(branch: number): Envelope | { readonly branch: string; readonly noAnswer: NoEnvelope }
 }
 
 const NONE: Witness = { devices: [], ray: [] }
+
+/** The opposite of a figure. */
+export const turned = (figure: Figure): Map<number, number> =>
+  new Map(Array.from(figure, ([d, value]) => [d, -value]))
 
 /**
  * The least and the greatest current of every branch over all device currents within their bounds, every net in
@@ -74,11 +80,11 @@ export function envelopes(p: Prepared): EnvelopeResult {
     bounds.max[e] = Number.NaN
   }
   const greatest = greatestOf(p, all)
-  const { of: coefficients, alike } = deviceShares(p, b)
+  const { of: coefficients, few, alike } = deviceShares(p, b)
   const told = new Map<number, Witness>()
   const search = (branch: number, side: 'min' | 'max'): Witness => {
-    const shares = coefficients(branch)
-    return greatest(side === 'max' ? shares : shares.map((c) => -c))?.witness ?? NONE
+    const shares = few(branch)
+    return greatest(side === 'max' ? shares : turned(shares))?.witness ?? NONE
   }
   const witness = (branch: number, side: 'min' | 'max'): Witness => {
     if (noAnswer.has(branch)) return NONE
@@ -96,6 +102,7 @@ export function envelopes(p: Prepared): EnvelopeResult {
     block: b.of.map((block) => (block < 0 ? -1 : block)),
     noAnswer,
     coefficients,
+    few,
     greatest,
     witness,
     envelope(e) {

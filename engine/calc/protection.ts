@@ -32,7 +32,7 @@ export interface ProtectionResult {
   /** A per branch: Infinity unlimited, NaN not checked (or no conductor). */
   readonly intoFrom: Float64Array
   readonly intoTo: Float64Array
-  /** Names the cut or the way of one end when asked. */
+  /** Names the cut or the way of one end when asked; kept then. */
   end(branch: number, end: 'from' | 'to'): EndProtection
   /** How far an unprotected end is from its sources and from a device; null where the end is not unlimited. */
   ahead(branch: number, end: 'from' | 'to', lengthM: LengthOf): Ahead | null
@@ -67,6 +67,7 @@ export function protection(p: Prepared): ProtectionResult {
     })
   }
 
+  const told = new Map<number, EndProtection>()
   const placeOf = (branch: number, end: 'from' | 'to') => {
     const feed = solved.get(p.net[p.graph.tail[branch]!]!)?.feed
     return feed && ({ feed, edge: edgeOf[branch]!, side: end === 'from' ? 'tail' : 'head' } as const)
@@ -81,30 +82,37 @@ export function protection(p: Prepared): ProtectionResult {
       return lengthAhead(p, place.feed, place.edge, place.side, lengthM)
     },
     end(branch, end) {
-      if (p.form.branches[branch]?.kind !== 'conductor') return { notChecked: { code: 'not-a-conductor' } }
-      const net = p.net[p.graph.tail[branch]!]!
-      const here = solved.get(net)
-      if (!here) {
-        const devices = circleFrom(order, net).map((d) => p.form.devices[d]!.id)
-        return { notChecked: { code: 'source-cycle', devices } }
-      }
-      const edge = edgeOf[branch]!
-      const side = end === 'from' ? 'tail' : 'head'
-      const flow = (end === 'from' ? intoFrom : intoTo)[branch]!
-      if (Number.isNaN(flow)) {
-        const fuses = unratedReached(here.feed, edge, side).map((e) => p.form.branches[e]!.id)
-        return { notChecked: { code: 'missing-rating', fuses } }
-      }
-      if (flow === Number.POSITIVE_INFINITY) {
-        const way = unlimitedWay(here.feed, edge, side)!
-        return {
-          flow: 'unlimited',
-          path: way.branches.map((e) => p.form.branches[e]!.id),
-          source: p.form.devices[way.device]!.id,
-        }
-      }
-      return { flow, cut: named(p, here.feed, here.open.cut(edge, side)) }
+      const key = end === 'from' ? branch : -branch - 1
+      const known = told.get(key) ?? protectionAt(branch, end)
+      told.set(key, known)
+      return known
     },
+  }
+
+  function protectionAt(branch: number, end: 'from' | 'to'): EndProtection {
+    if (p.form.branches[branch]?.kind !== 'conductor') return { notChecked: { code: 'not-a-conductor' } }
+    const net = p.net[p.graph.tail[branch]!]!
+    const here = solved.get(net)
+    if (!here) {
+      const devices = circleFrom(order, net).map((d) => p.form.devices[d]!.id)
+      return { notChecked: { code: 'source-cycle', devices } }
+    }
+    const edge = edgeOf[branch]!
+    const side = end === 'from' ? 'tail' : 'head'
+    const flow = (end === 'from' ? intoFrom : intoTo)[branch]!
+    if (Number.isNaN(flow)) {
+      const fuses = unratedReached(here.feed, edge, side).map((e) => p.form.branches[e]!.id)
+      return { notChecked: { code: 'missing-rating', fuses } }
+    }
+    if (flow === Number.POSITIVE_INFINITY) {
+      const way = unlimitedWay(here.feed, edge, side)!
+      return {
+        flow: 'unlimited',
+        path: way.branches.map((e) => p.form.branches[e]!.id),
+        source: p.form.devices[way.device]!.id,
+      }
+    }
+    return { flow, cut: named(p, here.feed, here.open.cut(edge, side)) }
   }
 }
 

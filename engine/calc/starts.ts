@@ -1,5 +1,4 @@
 import type { Design } from '../model/design'
-import type { Amps } from '../units'
 import type { BranchAnswer } from './answers'
 import type { StartAnswer } from './faultanswers'
 import { valuesOf } from './fusefacts'
@@ -19,6 +18,7 @@ export function startsOf(
   branches: ReadonlyMap<string, BranchAnswer>,
 ): Map<string, readonly StartAnswer[]> {
   const extras = extrasOf(design, s)
+  const batteries = batteriesByNet(s)
   const starts = new Map<string, readonly StartAnswer[]>()
   if (extras.length === 0) return starts
   for (const [id, { worst }] of branches) {
@@ -26,7 +26,7 @@ export function startsOf(
     if (e === undefined || s.p.isFuse[e] !== 1) continue
     if (!('value' in worst) || worst.value.amps === 'unlimited') continue
     const running = worst.value.amps
-    const here = passing(s, e, extras).map(
+    const here = passing(s, e, extras, batteries).map(
       ({ part, amps, seconds }): StartAnswer => ({ part, amps: running + amps, seconds }),
     )
     if (here.length > 0) starts.set(id, here)
@@ -47,17 +47,33 @@ function extrasOf(design: Design, { border, p }: Solved): Start[] {
   })
 }
 
-/** Those that batteries feed through a branch, each with the part of it that passes there. */
-function passing({ p, envelope }: Solved, e: number, extras: readonly Start[]): Start[] {
-  const net = p.net[p.graph.tail[e]!]!
-  const shares = envelope.coefficients(e)
-  const batteries: Amps[] = []
+/** Devices with an emf, by the net of their positive terminals. */
+function batteriesByNet({ p }: Solved): ReadonlyMap<number, readonly number[]> {
+  const found = new Map<number, number[]>()
   p.form.devices.forEach((d, i) => {
-    if (d.emf !== undefined && p.net[p.positive[i]!] === net) batteries.push(shares[i]!)
+    if (d.emf === undefined) return
+    const net = p.net[p.positive[i]!]!
+    const list = found.get(net)
+    if (list) list.push(i)
+    else found.set(net, [i])
   })
+  return found
+}
+
+/** Those that batteries feed through a branch, each with the part of it that passes there. */
+function passing(
+  { p, envelope }: Solved,
+  e: number,
+  extras: readonly Start[],
+  batteriesOf: ReadonlyMap<number, readonly number[]>,
+): Start[] {
+  const net = p.net[p.graph.tail[e]!]!
+  const shares = envelope.few(e)
+  const batteries = batteriesOf.get(net) ?? []
   return extras.flatMap((s) => {
     if (p.net[p.positive[s.device]!] !== net) return []
-    const share = Math.max(0, ...batteries.map((b) => Math.abs(shares[s.device]! - b)))
+    const own = shares.get(s.device) ?? 0
+    const share = Math.max(0, ...batteries.map((b) => Math.abs(own - (shares.get(b) ?? 0))))
     return share < 1e-6 ? [] : [{ ...s, amps: s.amps * share }]
   })
 }

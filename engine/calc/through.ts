@@ -1,8 +1,8 @@
 import type { Amps, MaybeUnlimited } from '../units'
 import type { NoEnvelope } from './bounds'
-import type { EnvelopeResult } from './envelope'
+import { type EnvelopeResult, turned } from './envelope'
 import type { Prepared } from './prepare'
-import type { GreatestCurrent, Witness } from './witness'
+import type { Figure, GreatestCurrent, Witness } from './witness'
 
 /** Greatest current through a bar: all that comes in by some of its joins and leaves by the others. */
 export interface BarThrough {
@@ -18,19 +18,19 @@ const MOST_PROGRAMS = 2000
 /** Part of the figure within which a bound counts as reached. */
 const REACHED = 1e-10
 
-/** Current into the bar by a join that may run either way: value of 1 A of each device, and its extremes. */
+/** Current into the bar by a join that may run either way, and its extremes. */
 interface TwoWay {
-  readonly inward: Float64Array
+  readonly inward: Figure
   readonly min: Amps
   readonly max: Amps
 }
 
 interface Joins {
-  /** Σ|I| over the joins that run one way only, as value of 1 A of each device. */
-  readonly oneWay: Float64Array
+  /** Σ|I| over the joins that run one way only. */
+  readonly oneWay: Figure
   readonly twoWay: readonly TwoWay[]
   /** The current of a join without limit. */
-  readonly endless: Float64Array | undefined
+  readonly endless: Figure | undefined
 }
 
 /**
@@ -53,12 +53,12 @@ export function barThrough(
 
 function joinsAt(p: Prepared, r: EnvelopeResult, node: number): Joins | NoEnvelope {
   const { graph } = p
-  const oneWay = new Float64Array(p.min.length)
+  const oneWay = new Map<number, number>()
   const twoWay: TwoWay[] = []
-  let endless: Float64Array | undefined
-  const join = (inward: Float64Array, min: Amps, max: Amps): void => {
+  let endless: Figure | undefined
+  const join = (inward: Figure, min: Amps, max: Amps): void => {
     if (max === Number.POSITIVE_INFINITY) endless = inward
-    else if (min === Number.NEGATIVE_INFINITY) endless = inward.map((c) => -c)
+    else if (min === Number.NEGATIVE_INFINITY) endless = turned(inward)
     else if (min < 0 && max > 0) twoWay.push({ inward, min, max })
     else addTo(oneWay, inward, max > 0 ? 1 : -1)
   }
@@ -67,28 +67,30 @@ function joinsAt(p: Prepared, r: EnvelopeResult, node: number): Joins | NoEnvelo
     if (graph.far[i] === node) continue
     const reason = r.noAnswer.get(e)
     if (reason) return reason
-    const shares = r.coefficients(e)
+    const shares = r.few(e)
     if (graph.head[e] === node) join(shares, r.min[e]!, r.max[e]!)
-    else
-      join(
-        shares.map((c) => -c),
-        -r.max[e]!,
-        -r.min[e]!,
-      )
+    else join(turned(shares), -r.max[e]!, -r.min[e]!)
   }
-  for (let d = 0; d < p.min.length; d++) {
-    if (p.positive[d] !== node && p.negative[d] !== node) continue
-    const delivered = new Float64Array(p.min.length)
-    delivered[d] = 1
-    const drawn = delivered.map((c) => -c)
+  for (const d of devicesAt(p, node)) {
+    const delivered = new Map([[d, 1]])
+    const drawn = turned(delivered)
     const max = r.greatest(delivered)?.value
     const most = r.greatest(drawn)?.value
     if (max === undefined || most === undefined) return 'no-convergence'
     if (p.positive[d] === node) join(delivered, -most, max)
     if (p.negative[d] === node) join(drawn, -max, most)
   }
-  return { oneWay, twoWay, endless }
+  return { oneWay: ascending(oneWay), twoWay, endless }
 }
+
+function devicesAt(p: Prepared, node: number): number[] {
+  const found: number[] = []
+  for (let d = 0; d < p.min.length; d++)
+    if (p.positive[d] === node || p.negative[d] === node) found.push(d)
+  return found
+}
+
+const ascending = (figure: Figure): Figure => new Map([...figure].sort(([a], [b]) => a - b))
 
 function search(
   r: EnvelopeResult,
@@ -100,14 +102,14 @@ function search(
   for (let programs = 0; open.length > 0; programs++) {
     if (programs === MOST_PROGRAMS) return { notChecked: 'too-many-two-way-joins' }
     const signs = open.pop()!
-    const objective = oneWay.slice()
+    const figure = new Map(oneWay)
     let constant = 0
     twoWay.forEach((j, i) => {
       const width = j.max - j.min
-      addTo(objective, j.inward, signs[i] === 0 ? (j.max + j.min) / width : signs[i]!)
+      addTo(figure, j.inward, signs[i] === 0 ? (j.max + j.min) / width : signs[i]!)
       if (signs[i] === 0) constant += (-2 * j.max * j.min) / width
     })
-    const found = r.greatest(objective)
+    const found = r.greatest(twoWay.length === 0 ? oneWay : ascending(figure))
     if (!found) return { notChecked: 'no-convergence' }
     let reached = dot(oneWay, found.currents)
     for (const j of twoWay) reached += Math.abs(dot(j.inward, found.currents))
@@ -129,7 +131,7 @@ function search(
 }
 
 /** The undecided join whose chord lies farthest above what it carries; −1: none left. */
-function widest(twoWay: readonly TwoWay[], signs: Int8Array, currents: Float64Array): number {
+function widest(twoWay: readonly TwoWay[], signs: Int8Array, currents: ReadonlyMap<number, Amps>): number {
   let next = -1
   let gap = Number.NEGATIVE_INFINITY
   twoWay.forEach((j, i) => {
@@ -143,12 +145,12 @@ function widest(twoWay: readonly TwoWay[], signs: Int8Array, currents: Float64Ar
   return next
 }
 
-function addTo(sum: Float64Array, x: Float64Array, factor: number): void {
-  for (let i = 0; i < sum.length; i++) sum[i]! += factor * x[i]!
+function addTo(sum: Map<number, number>, x: Figure, factor: number): void {
+  for (const [d, value] of x) sum.set(d, (sum.get(d) ?? 0) + factor * value)
 }
 
-function dot(a: Float64Array, x: Float64Array): number {
+function dot(figure: Figure, x: ReadonlyMap<number, Amps>): number {
   let sum = 0
-  for (let i = 0; i < a.length; i++) sum += a[i]! * x[i]!
+  for (const [d, value] of figure) sum += value * (x.get(d) ?? 0)
   return sum
 }

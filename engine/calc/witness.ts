@@ -1,3 +1,4 @@
+import { fewGains } from '../math/fewgains'
 import { greatestFlow } from '../math/unlimited'
 import type { Amps } from '../units'
 import type { Prepared } from './prepare'
@@ -17,12 +18,15 @@ export interface Witness {
   readonly ray: readonly DeviceCurrent[]
 }
 
-/** The greatest value of a figure that is linear in the device currents. */
+/** A figure that is linear in the device currents: its value for 1 A that each device delivers; 0 for all others. */
+export type Figure = ReadonlyMap<number, number>
+
+/** The greatest value of a figure. */
 export interface GreatestCurrent {
   /** A ≥ 0; Infinity where unlimited. */
   readonly value: Amps
-  /** Device currents that give it, by device; all 0 where unlimited. */
-  readonly currents: Float64Array
+  /** Device currents that give it, by device, those that are not 0; none where unlimited. */
+  readonly currents: ReadonlyMap<number, Amps>
   readonly witness: Witness
 }
 
@@ -30,55 +34,82 @@ export interface GreatestCurrent {
 const WORTH_TELLING = 1e-10
 
 /**
- * Prepares the search over device currents: value of 1 A of each device in, greatest value out. The same objective
- * gets the same answer whatever was asked before; undefined where the search ends without a verdict. O(devices) an answer where nets form no ring.
+ * Prepares the search over device currents. The same figure gets the same answer whatever was asked before; undefined
+ * where the search ends without a verdict. O(devices that count or move) an answer for most figures of few devices,
+ * O(devices) where nets form no ring.
  */
-export function greatestOf(
-  p: Prepared,
-  all: NetSystems,
-): (objective: Float64Array) => GreatestCurrent | undefined {
-  const fresh = (): ReturnType<typeof greatestFlow> =>
-    greatestFlow(
-      p.netCount,
-      p.negative.map((v) => p.net[v]!),
-      p.positive.map((v) => p.net[v]!),
-      p.min,
-      p.max,
-    )
+export function greatestOf(p: Prepared, all: NetSystems): (figure: Figure) => GreatestCurrent | undefined {
+  const from = p.negative.map((v) => p.net[v]!)
+  const to = p.positive.map((v) => p.net[v]!)
+  const short = fewGains(p.netCount, from, to, p.min, p.max)
+  const fresh = (): ReturnType<typeof greatestFlow> => greatestFlow(p.netCount, from, to, p.min, p.max)
   // Where nets form rings, one search starts from where the last ended, and of several equal answers finds another.
-  const shared = all.systems.some((s) => s.nets.length > 2) ? undefined : fresh()
-  return (objective) => {
-    const found = (shared ?? fresh())(objective)
+  const rings = all.systems.some((s) => s.nets.length > 2)
+  let shared: ReturnType<typeof greatestFlow> | undefined
+  const plain = (): ReturnType<typeof greatestFlow> => {
+    if (rings) return fresh()
+    shared ??= fresh()
+    return shared
+  }
+  const systemOf = systemsByDevice(p, all)
+  const objective = new Float64Array(p.min.length)
+  return (figure) => {
+    const few = short(figure)
+    if (few) {
+      const currents = payers(systemOf, figure, few.flows)
+      return { value: few.value, currents, witness: { devices: listed(p, currents), ray: [] } }
+    }
+    for (const [d, gain] of figure) objective[d] = gain
+    const found = plain()(objective)
+    for (const d of figure.keys()) objective[d] = 0
     if (!found) return undefined
-    const { value, x, ray } = found
-    const currents = keepPayers(all, objective, x)
-    const along = ray ? listed(p, keepPayers(all, objective, ray)) : []
-    return { value, currents, witness: { devices: listed(p, currents), ray: along } }
+    const currents = payers(systemOf, figure, movers(found.x))
+    const along = found.ray ? listed(p, payers(systemOf, figure, movers(found.ray))) : []
+    return { value: found.value, currents, witness: { devices: listed(p, currents), ray: along } }
   }
 }
 
-/** Sets to 0 what adds nothing: systems that balance among themselves without moving the figure. */
-function keepPayers(all: NetSystems, objective: Float64Array, x: Float64Array): Float64Array {
-  const kept = new Float64Array(x.length)
-  const keep = (devices: Int32Array): void => {
-    let pays = 0
-    let moved = 0
-    for (let i = 0; i < devices.length; i++) {
-      const d = devices[i]!
-      pays += objective[d]! * x[d]!
-      moved += Math.abs(x[d]!)
-    }
-    if (pays > WORTH_TELLING * moved)
-      for (let i = 0; i < devices.length; i++) kept[devices[i]!] = x[devices[i]!]!
+const NO_SYSTEM = -1
+
+/** System of each device; one of its own for a device in one net. */
+function systemsByDevice(p: Prepared, all: NetSystems): Int32Array {
+  const of = new Int32Array(p.min.length).fill(NO_SYSTEM)
+  all.systems.forEach((s, k) => {
+    for (const d of s.devices) of[d] = k
+  })
+  all.inOneNet.forEach((d, i) => {
+    of[d] = all.systems.length + i
+  })
+  return of
+}
+
+function movers(x: Float64Array): Map<number, Amps> {
+  const moving = new Map<number, Amps>()
+  for (let d = 0; d < x.length; d++) if (x[d] !== 0) moving.set(d, x[d]!)
+  return moving
+}
+
+/** Without systems that balance among themselves and do not move the figure. */
+function payers(systemOf: Int32Array, figure: Figure, x: ReadonlyMap<number, Amps>): Map<number, Amps> {
+  const sums = new Map<number, { pays: number; moved: number }>()
+  for (const [d, amps] of x) {
+    const sum = sums.get(systemOf[d]!) ?? { pays: 0, moved: 0 }
+    sums.set(systemOf[d]!, sum)
+    sum.pays += (figure.get(d) ?? 0) * amps
+    sum.moved += Math.abs(amps)
   }
-  for (const s of all.systems) keep(s.devices)
-  for (const d of all.inOneNet) keep(Int32Array.of(d))
+  const kept = new Map<number, Amps>()
+  for (const [d, amps] of x) {
+    const system = systemOf[d]!
+    const { pays, moved } = sums.get(system)!
+    if (system !== NO_SYSTEM && pays > WORTH_TELLING * moved) kept.set(d, amps)
+  }
   return kept
 }
 
-function listed(p: Prepared, currents: Float64Array): DeviceCurrent[] {
-  const list: DeviceCurrent[] = []
-  for (let d = 0; d < currents.length; d++)
-    if (currents[d] !== 0) list.push({ device: p.form.devices[d]!.id, current: currents[d]! })
-  return list
+/** In the order of the devices. */
+function listed(p: Prepared, currents: ReadonlyMap<number, Amps>): DeviceCurrent[] {
+  return [...currents]
+    .sort(([a], [b]) => a - b)
+    .map(([d, current]) => ({ device: p.form.devices[d]!.id, current }))
 }

@@ -30,7 +30,7 @@ export function balance(
   low: Float64Array,
   high: Float64Array,
 ): (objective: Float64Array, rounding?: number) => Extreme {
-  const { loops, pairs, rings } = parts(vertexCount, from, to)
+  const { loops, pairs, rings } = netPairs(vertexCount, from, to)
   const solvers = rings.map((arcs) => ringSolver(arcs, from, to, low, high))
   const ahead = from.map((u, i) => (u < to[i]! ? 1 : -1))
   const least = low.map((l, i) => (ahead[i] === 1 ? l : -high[i]!))
@@ -58,7 +58,7 @@ export function balance(
 }
 
 /** Arcs that close on themselves; arcs by pair where the pair is in no ring; arcs of each connected set of rings. */
-function parts(
+export function netPairs(
   n: number,
   from: Int32Array,
   to: Int32Array,

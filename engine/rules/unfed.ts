@@ -35,9 +35,7 @@ function unfedParts(c: Case): PartId[] {
       const pair = `${any.p.net[any.p.positive[d]!]} ${any.p.net[any.p.negative[d]!]}`
       let feeds = known.get(pair)
       if (feeds === undefined) {
-        const draw = new Float64Array(any.p.form.devices.length)
-        draw[d] = -1
-        feeds = (any.envelope.greatest(draw)?.value ?? 1) > 0
+        feeds = (any.envelope.greatest(new Map([[d, -1]]))?.value ?? 1) > 0
         known.set(pair, feeds)
       }
       if (feeds) fed.add(id)
