@@ -1,5 +1,6 @@
 import { type Walks, walkBack, walksFrom } from '../math/walks'
-import type { Volts } from '../units'
+import type { Amps, Volts } from '../units'
+import { envelopes } from './envelope'
 import { isBattery } from './galvanic'
 import type { Prepared } from './prepare'
 import { deviceCurrents } from './reading'
@@ -62,12 +63,22 @@ export function loadDrops(
   })
   const stateOf = lastKept((witness) => ({ witness, potential: potentialsOf(nodeCurrents(p, witness)) }))
   const walks = kept((root: number) => walksFrom(p.graph, root))
+  const bound = boundsOf(p, bounds)
+  /** Every load on, the batteries of a supply before others: for most loads the worst state. */
+  const allOn = kept((supply: Supply) => {
+    const objective = p.min.map((x, d) => (!isBattery(p, d) && x < 0 ? -1 : 0))
+    for (const battery of supply) objective[battery] = 0.25
+    const { value, x } = currents(objective)
+    return Number.isFinite(value) ? { x, potential: potentialsOf(nodeCurrents(p, x)) } : null
+  })
   return (device) => {
     const from = p.net[p.negative[device]!]!
     const to = p.net[p.positive[device]!]!
     if (from === to) return { device, reason: 'terminals-joined' }
     const ways = supplies(from, to)
     if (ways.supplies.length === 0) return { device, reason: 'no-battery-feeds-it' }
+    const certain = withAllOn(device, ways)
+    if (certain) return certain
     const own = byDevice(p, between(p.positive[device]!, p.negative[device]!).at)
     const objective = new Float64Array(own.length)
     let worst: { volts: Volts; supply: Supply; witness: Float64Array } | undefined
@@ -79,14 +90,74 @@ export function loadDrops(
     }
     const { volts, supply } = worst!
     const { witness, potential } = stateOf(worst!.witness)
-    const parts = legs(p, device, supply).flatMap(([battery, other, sign]) =>
+    const parts = partsOf(device, supply, potential)
+    return { device, volts, ofVolts: emfOf(supply), supply, everySupply: ways.all, witness, parts }
+  }
+
+  function partsOf(device: number, supply: Supply, potential: Float64Array): LoadDrop['parts'] {
+    return legs(p, device, supply).flatMap(([battery, other, sign]) =>
       walkBack(p.graph, walks(battery), other).map((branch) => ({
         branch,
         volts: sign * fall(p, potential, walks(battery), branch),
       })),
     )
-    const ofVolts = supply.reduce((sum, b) => sum + p.form.devices[b]!.emf!, 0)
-    return { device, volts, ofVolts, supply, everySupply: ways.all, witness, parts }
+  }
+
+  /** No state can do more than each branch of the way at its own worst; undefined where every load on does less. */
+  function withAllOn(device: number, ways: ReturnType<typeof supplies>): LoadDrop | undefined {
+    let worst: LoadDrop | undefined
+    let most = 0
+    for (const supply of ways.supplies) {
+      const state = allOn(supply)
+      if (!state) return undefined
+      const parts = partsOf(device, supply, state.potential)
+      const volts = parts.reduce((sum, x) => sum + x.volts, 0)
+      most = Math.max(
+        most,
+        legs(p, device, supply).reduce(
+          (sum, [battery, other, sign]) =>
+            sum +
+            walkBack(p.graph, walks(battery), other).reduce(
+              (way, branch) =>
+                way + ohms[branch]! * bound(branch, isOutward(p, walks(battery), branch) === (sign === 1)),
+              0,
+            ),
+          0,
+        ),
+      )
+      if (!worst || volts > worst.volts + CERTAIN)
+        worst = {
+          device,
+          volts,
+          ofVolts: emfOf(supply),
+          supply,
+          everySupply: ways.all,
+          witness: state.x,
+          parts,
+        }
+    }
+    return worst && most < Number.POSITIVE_INFINITY && most - worst.volts <= CERTAIN * Math.max(1, most)
+      ? worst
+      : undefined
+  }
+
+  function emfOf(supply: Supply): Volts {
+    return supply.reduce((sum, b) => sum + p.form.devices[b]!.emf!, 0)
+  }
+}
+
+/** V of each V by which a drop may be taken for the greatest that there can be. */
+const CERTAIN = 1e-12
+
+/** Greatest current of a branch from → to, or the other way, under some bounds. */
+function boundsOf(
+  p: Prepared,
+  bounds: { min: Float64Array; max: Float64Array },
+): (branch: number, forward: boolean) => Amps {
+  let found: { min: Float64Array; max: Float64Array } | undefined
+  return (branch, forward) => {
+    found ??= envelopes({ ...p, ...bounds })
+    return forward ? found.max[branch]! : -found.min[branch]!
   }
 }
 
@@ -144,9 +215,14 @@ function legs(p: Prepared, device: number, supply: Supply): [battery: number, ot
 }
 
 /** Voltage that a branch of a walk takes, from the end nearer the root to the other. */
-function fall(p: Prepared, potential: Float64Array, { entry }: Walks, branch: number): Volts {
+function fall(p: Prepared, potential: Float64Array, walks: Walks, branch: number): Volts {
   const tail = p.graph.tail[branch]!
   const head = p.graph.head[branch]!
-  const outward = entry[head] === branch
-  return outward ? potential[tail]! - potential[head]! : potential[head]! - potential[tail]!
+  return isOutward(p, walks, branch)
+    ? potential[tail]! - potential[head]!
+    : potential[head]! - potential[tail]!
 }
+
+/** Does a walk pass a branch from its tail to its head? */
+const isOutward = (p: Prepared, { entry }: Walks, branch: number): boolean =>
+  entry[p.graph.head[branch]!] === branch

@@ -26,7 +26,7 @@ function addDrops(design: Design, ruleSet: RuleSet, state: State, answers: Map<s
   const { any, none } = state
   const p = heldUp(any)
   const dropOf = loadDrops(p, warmOhms(any, ruleSet.dropAtC.value))
-  const movingIn = lastMoving(any)
+  const movingIn = movingOnce(any)
   const without = any === none ? null : loadDrops(heldUp(none), warmOhms(none, ruleSet.dropAtC.value))
   for (const d of drawing(p)) {
     const id = p.form.devices[d]!.id
@@ -106,12 +106,13 @@ function answerOf(
   }
 }
 
-/** `moving`, once for loads one after another that are at their worst in one state. */
-function lastMoving(s: Solved): (currents: Float64Array) => readonly WitnessLine[] {
-  let last: { currents: Float64Array; lines: readonly WitnessLine[] } | undefined
+/** `moving`, once for loads that are at their worst in one state. */
+function movingOnce(s: Solved): (currents: Float64Array) => readonly WitnessLine[] {
+  const known = new Map<Float64Array, readonly WitnessLine[]>()
   return (currents) => {
-    if (last?.currents !== currents) last = { currents, lines: moving(s, currents) }
-    return last.lines
+    const lines = known.get(currents) ?? moving(s, currents)
+    known.set(currents, lines)
+    return lines
   }
 }
 

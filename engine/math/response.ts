@@ -3,81 +3,84 @@ import type { Factor } from './sparse'
 /** What 1 A put in at one vertex and taken out at another does, to the last digit as a full solve tells it. */
 export interface Response {
   at(vertex: number): number
-  /** Edges between whose ends there may be a difference, ascending; between those of all others there is none. */
+  /** Edges between whose ends there may be a difference; between those of all others there is none. */
   edges(): readonly number[]
 }
 
 /**
- * Prepares responses of a network without diagonal: the solve goes over the positions that the two vertices reach in
- * the factor and over those of its meshes. The rest are copies of what they hang on: their one entry is exactly 1.
- * O(that) an answer, and one pass over the vertices to clear.
+ * Prepares responses of a network without diagonal. A value is worked out when it is asked for, from those above it in
+ * the elimination tree; what a vertex hangs on by one edge, and nothing was put in below, it is a copy of. O(what the
+ * two vertices reach in the factor) an answer, and O(its way up) each value. One answer at a time: asking an older one
+ * throws.
  */
 export function responses({ pattern, pivot, lower }: Factor): (into: number, outOf: number) => Response {
   const { n, tail, head, held, place, start, row } = pattern
   const isEmpty = (k: number): boolean => start[k] === start[k + 1]
-  /** Position that each is a copy of where nothing is put in; −1: of none. */
-  const copyOf = Int32Array.from(pivot, (_, k) =>
-    start[k + 1]! - start[k]! === 1 && lower[start[k]!] === 1 ? row[start[k]!]! : -1,
-  )
-  /** Positions that are neither copies nor 0 by themselves, the last first. */
-  const meshed: number[] = []
-  for (let k = n - 1; k >= 0; k--) if (!isEmpty(k) && copyOf[k] === -1) meshed.push(k)
+  const isCopy = (k: number): boolean => start[k + 1]! - start[k]! === 1 && lower[start[k]!] === 1
   const { first, next, always } = edgesByPosition()
+  const isAlways = new Uint8Array(tail.length)
+  for (const e of always) isAlways[e] = 1
+
+  /** Values by position, each good where its mark is that of the answer. */
+  const value = new Float64Array(n)
+  const mark = new Int32Array(n)
+  /** What is put in by position; all 0 but where the answer reaches. */
+  const put = new Float64Array(n)
+  const seen = new Uint8Array(n)
+  const way = new Int32Array(n)
+  let reached: number[] = []
+  let answers = 0
 
   return (into, outOf) => {
-    const x = new Float64Array(n)
-    const isKnown = new Uint8Array(n)
-    const reached = reachedFrom([into, outOf], isKnown)
-    for (const k of reached) isKnown[k] = 0
-    if (!held[into]) x[place[into]!]! += 1
-    if (!held[outOf]) x[place[outOf]!]! -= 1
+    for (const k of reached) put[k] = 0
+    reached = reachedFrom([into, outOf])
+    for (const k of reached) seen[k] = 0
+    if (!held[into]) put[place[into]!]! += 1
+    if (!held[outOf]) put[place[outOf]!]! -= 1
     for (const k of reached)
-      for (let i = start[k]!; x[k] !== 0 && i < start[k + 1]!; i++) x[row[i]!]! += lower[i]! * x[k]!
-
-    const valueAt = (position: number): number => {
-      if (isKnown[position] === 1) return x[position]!
-      let k = position
-      while (isKnown[k] === 0 && copyOf[k] !== -1) k = copyOf[k]!
-      const value = isKnown[k] === 1 ? x[k]! : 0
-      for (let j = position; j !== -1 && isKnown[j] === 0; j = copyOf[j]!) {
-        x[j] = value
-        isKnown[j] = 1
-      }
-      return value
-    }
-    const settle = (k: number): void => {
-      let value = x[k]! / pivot[k]!
-      for (let i = start[k]!; i < start[k + 1]!; i++) value += lower[i]! * valueAt(row[i]!)
-      x[k] = value
-      isKnown[k] = 1
-    }
-    let i = reached.length - 1
-    for (const k of meshed) {
-      for (; i >= 0 && reached[i]! > k; i--) settle(reached[i]!)
-      if (i >= 0 && reached[i] === k) i--
-      settle(k)
-    }
-    for (; i >= 0; i--) settle(reached[i]!)
+      for (let i = start[k]!; put[k] !== 0 && i < start[k + 1]!; i++) put[row[i]!]! += lower[i]! * put[k]!
+    const own = ++answers
+    const mine = reached
     return {
-      at: (vertex) => valueAt(place[vertex]!),
+      at(vertex) {
+        if (own !== answers) throw new Error('a response was asked after the next one')
+        return valueAt(place[vertex]!)
+      },
       edges() {
-        const found = new Set(always)
-        for (const k of reached) for (let e = first[k]!; e !== -1; e = next[e]!) found.add(e)
-        return [...found].sort((a, b) => a - b)
+        const found = always.slice()
+        for (const k of mine)
+          for (let e = first[k]!; e !== -1; e = next[e]!) if (isAlways[e] === 0) found.push(e)
+        return found
       },
     }
   }
 
+  function valueAt(position: number): number {
+    let steps = 0
+    for (let k = position; mark[k] !== answers; k = row[start[k]!]!) {
+      way[steps++] = k
+      if (isEmpty(k)) break
+    }
+    while (steps > 0) {
+      const k = way[--steps]!
+      let x = put[k]! / pivot[k]!
+      for (let i = start[k]!; i < start[k + 1]!; i++) x += lower[i]! * value[row[i]!]!
+      value[k] = x
+      mark[k] = answers
+    }
+    return value[position]!
+  }
+
   /** Positions that a value put in at the vertices spreads to, ascending. */
-  function reachedFrom(vertices: readonly number[], seen: Uint8Array): number[] {
-    const reached: number[] = []
+  function reachedFrom(vertices: readonly number[]): number[] {
+    const found: number[] = []
     for (const v of vertices)
       for (let k = place[v]!; !held[v] && seen[k] === 0; k = row[start[k]!]!) {
-        reached.push(k)
+        found.push(k)
         seen[k] = 1
         if (isEmpty(k)) break
       }
-    return reached.sort((a, b) => a - b)
+    return found.sort((a, b) => a - b)
   }
 
   /** Edges as lists by the earlier of their ends that are not held; `always`: those that no two vertices rule out. */
@@ -92,7 +95,7 @@ export function responses({ pattern, pivot, lower }: Factor): (into: number, out
       next[e] = first[k]!
       first[k] = e
       const besideHeld = held[u] || held[v]
-      if (!isEmpty(k) && (besideHeld || copyOf[k] === -1)) always.push(e)
+      if (!isEmpty(k) && (besideHeld || !isCopy(k))) always.push(e)
     }
     return { first, next, always }
   }
