@@ -3,6 +3,7 @@ import { type GateCut, gateCuts } from './gatecut'
 import { gatesOf, type Supplied } from './gates'
 import { graphOf } from './graph'
 import { crossing, maxFlow } from './maxflow'
+import { spans } from './span'
 
 /** What a vertex of the set draws, A, and what it still supplies to others in the set. */
 export interface Drawing {
@@ -20,37 +21,30 @@ export interface SetFlow {
 }
 
 /**
- * Flow from all supplies of a network into a set of its vertices. Only the part of the block tree that spans the
- * set is solved as a flow; what hangs off it comes in through its gates. Prepared once for many sets.
+ * Flow from all supplies of a network into a set of its vertices. Only the part of the block tree between the members
+ * of the set is solved as a flow; what hangs off it comes in through its gates. Prepared once for many sets.
  */
 export function setFlows(net: Supplied): (set: ReadonlyMap<number, Drawing>) => SetFlow {
   const { graph, forward, backward } = net
   const gates = gatesOf(net)
   const cuts = gateCuts(net, gates)
   const { tree, gate } = gates
-  const { jointStart, jointVertex, jointBlock, vertexStart, atVertex, top } = tree
-  /** Block that each vertex hangs below; −1 at a root. */
-  const below = new Int32Array(graph.vertexCount).fill(-1)
-  for (let j = 0; j < jointVertex.length; j++)
-    if (top[jointBlock[j]!] !== j) below[jointVertex[j]!] = jointBlock[j]!
+  const { jointStart, jointVertex, vertexStart, atVertex, jointBlock } = tree
+  const spanningOf = spans(tree, graph.vertexCount)
 
   const place = new Int32Array(graph.vertexCount).fill(-1)
   const isSpanning = new Uint8Array(tree.edges.length)
   return (set) => {
-    const spanning: number[] = []
+    if (!drawsAnything(set)) return { value: 0, edges: [], supplies: [], draws: [] }
     const vertices: number[] = []
     const reach = (v: number): void => {
       if (place[v] !== -1) return
       place[v] = vertices.length
       vertices.push(v)
     }
-    for (const v of set.keys()) {
-      reach(v)
-      for (let b = below[v]!; b !== -1 && isSpanning[b] === 0; b = below[jointVertex[top[b]!]!]!) {
-        isSpanning[b] = 1
-        spanning.push(b)
-      }
-    }
+    for (const v of set.keys()) reach(v)
+    const spanning = spanningOf(set)
+    for (const b of spanning) isSpanning[b] = 1
     let edgeCount = 0
     for (const b of spanning) {
       edgeCount += tree.edges[b]!.length
@@ -109,4 +103,9 @@ export function setFlows(net: Supplied): (set: ReadonlyMap<number, Drawing>) => 
     })
     return { value, edges: cut.edges, supplies: cut.vertices, draws }
   }
+}
+
+function drawsAnything(set: ReadonlyMap<number, Drawing>): boolean {
+  for (const { draw } of set.values()) if (draw > 0) return true
+  return false
 }
