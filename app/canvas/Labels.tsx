@@ -2,10 +2,10 @@ import { memo, useMemo } from 'react'
 import {
   type ConductorId,
   conductorById,
+  type Mark,
   type PartId,
   partById,
   type SceneLabel,
-  type TextMark,
 } from '../../engine'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
@@ -50,7 +50,10 @@ const PartLabel = memo(function PartLabel({
   const words = useLatest((s) => s.scene && wordsBesideParts(s.scene, zoom).get(label))
   if (!now || !before || !words) return null
   const [x, y] = moved ?? [now.x, now.y]
-  return <Drawn label={label} words={words} dx={x - before.x} dy={y - before.y} />
+  // Flags with numbers of notes are drawn while the words stand as they were laid out.
+  const whole =
+    words.length === label.marks.filter((m) => m.is === 'text').length && words[0] === label.marks[0]
+  return <Drawn label={label} words={whole ? label.marks : words} dx={x - before.x} dy={y - before.y} />
 })
 
 const RunLabel = memo(function RunLabel({
@@ -97,7 +100,7 @@ const RunLabel = memo(function RunLabel({
 
 interface DrawnProps {
   readonly label: SceneLabel
-  readonly words: readonly TextMark[]
+  readonly words: readonly Mark[]
   readonly dx: number
   readonly dy: number
 }

@@ -14,11 +14,11 @@ export const Outlines = memo(function Outlines() {
   const outlines = useLatest((s) => s.scene?.outlines)
   return outlines?.map((outline, i) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: outlines are replaced whole with each layout
-    <Outline key={i} outline={outline} alone={outlines.filter((o) => o.zone === outline.zone).length === 1} />
+    <Outline key={i} outline={outline} />
   ))
 })
 
-function Outline({ outline, alone }: { outline: SceneOutline; alone: boolean }) {
+function Outline({ outline }: { outline: SceneOutline }) {
   const { zone: id, x, y, w, h } = outline
   const zone = useOpen((s) => s.design.zones?.find((z) => z.id === id))
   const selected = useView((s) => s.zone !== null && s.zone === id)
@@ -55,10 +55,14 @@ function Outline({ outline, alone }: { outline: SceneOutline; alone: boolean }) 
       {marks}
       <rect className="catch nopan" x={x} y={y} width={w} height={h} />
       <rect className="catch name nopan" x={name.x} y={name.y} width={name.w} height={name.h} />
-      {selected && alone && zone && <Corners box={zone} id={zone.id} />}
+      {selected && standsAs(outline, zone) && <Corners box={zone} id={zone.id} />}
     </g>
   )
 }
+
+/** Is it drawn as it was put, and not in pieces or still under way? */
+const standsAs = (o: Box, zone: Box): boolean =>
+  o.x === zone.x - 1.25 && o.y === zone.y - 1.25 && o.w === zone.w + 2.5 && o.h === zone.h + 2.5
 
 const CORNERS = [
   [0, 0],

@@ -83,7 +83,7 @@ function wishOf(args: readonly string[]): Wish | null {
 }
 
 /** The two weights of the typeface, from the installed package. */
-async function readFonts(): Promise<Fonts> {
+export async function readFonts(): Promise<Fonts> {
   const { resolve } = createRequire(import.meta.url)
   const read = async (file: string) =>
     new Uint8Array(await readFile(resolve(`@expo-google-fonts/ibm-plex-sans-condensed/${file}`)))

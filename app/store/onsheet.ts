@@ -25,7 +25,9 @@ export function outlineSelected(): void {
   const edit = outlineEdit(design, useView.getState().parts)
   if (!doEdit(`Outline ${edit.zone.name}`, edit)) return
   selectZone(edit.zone.id)
-  say(`Outline ${edit.zone.name}, round ${edit.zone.parts.length} parts.`)
+  say(
+    `Outline ${edit.zone.name}, round ${edit.zone.parts.length === 1 ? '1 part' : `${edit.zone.parts.length} parts`}.`,
+  )
   setTimeout(() => document.querySelector<HTMLInputElement>('#zone-name')?.select(), 60)
 }
 

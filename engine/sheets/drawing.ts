@@ -10,6 +10,7 @@ import { extentOfLayout } from './layoutextent'
 import type { Area } from './paper'
 import { placePartLabels } from './placeparts'
 import { placeRunLabels } from './placeruns'
+import { placeRunTables, type RunTable } from './runtable'
 import type { SceneLabel } from './scene'
 import { sceneText, textsWith } from './sheettexts'
 import type { Shown } from './shown'
@@ -18,7 +19,9 @@ import type { Shown } from './shown'
 export interface Drawing {
   readonly layout: Layout
   readonly labels: readonly SceneLabel[]
-  /** Conductors that had room for their number at most. */
+  /** Tables of conductors that carry their number alone. */
+  readonly tables: readonly RunTable[]
+  /** Conductors that had room for their number at most, and stand in no table. */
   readonly short: readonly Shown[]
   readonly area: Area
 }
@@ -54,10 +57,12 @@ export function drawingOf(
   const flags = flagsFor(design, shown, inside, box)
   const layout = layoutOf(design, answers, { ...content, parts, shown, texts }, flags)
   const drawn = extentOfLayout(layout, layout.partLabels)
-  const placed = placeRunLabels(design, answers, layout, roomAround(drawn, w, h))
+  const within = roomAround(drawn, w, h)
+  const placed = placeRunLabels(design, answers, layout, within)
   const labels = [...layout.partLabels, ...placed.labels]
-  const area = around([drawn, ...placed.labels.map(extentOf)])
-  return { layout, labels, short: placed.short, area }
+  const { tables, rest } = placeRunTables(design, answers, layout, labels, placed.short, within)
+  const area = around([drawn, ...placed.labels.map(extentOf), ...tables])
+  return { layout, labels, tables, short: rest, area }
 }
 
 /** An area of the size of the sheet around what is drawn; where that is larger already, just around it. */

@@ -8,7 +8,10 @@ import { runMarks } from './runmarks'
 import type { SceneLabel } from './scene'
 
 /** A drawing as marks in its own millimetres. `referenceOf` gives the place where a flag's conductor goes on: "2/B4". */
-export function drawingMarks({ layout, labels }: Drawing, referenceOf: (flag: Flag) => string): Mark[] {
+export function drawingMarks(
+  { layout, labels, tables }: Drawing,
+  referenceOf: (flag: Flag) => string,
+): Mark[] {
   return [
     ...layout.outlines.map(outlineMarks),
     ...runMarks(layout.conductors, layout.joins),
@@ -16,6 +19,7 @@ export function drawingMarks({ layout, labels }: Drawing, referenceOf: (flag: Fl
     ...layout.flags.flatMap((f) => flagMarks(f, `${numberOf(layout.shown, f)} → ${referenceOf(f)} ${f.far}`)),
     ...layout.outlines.flatMap((o) => wordMarks(o.name)),
     ...layout.texts.flatMap(wordMarks),
+    ...tables.flatMap((t) => moved(t.marks, t.x, t.y)),
     ...labels.flatMap(labelMarks),
   ]
 }

@@ -4,6 +4,7 @@ import type { Millimetres } from '../units'
 import { LARGE, LEAST, moved, textMark, USUAL } from './block'
 import { type Weight, wrapTo } from './measure'
 import type { Area } from './paper'
+import type { SheetLink } from './sheet'
 
 /** A piece of a column that is never broken, from its top left corner. */
 export interface FlowBlock {
@@ -13,6 +14,17 @@ export interface FlowBlock {
   readonly leads?: boolean
   /** The first of a section: a heading. */
   readonly begins?: boolean
+  /** What the section is called. */
+  readonly title?: string
+  /** Places in it that lead to another sheet. */
+  readonly links?: readonly SheetLink[]
+}
+
+export interface FlowPage {
+  readonly marks: readonly Mark[]
+  readonly links: readonly SheetLink[]
+  /** Sections that begin on it. */
+  readonly titles: readonly string[]
 }
 
 const BETWEEN_COLUMNS: Millimetres = 8
@@ -21,13 +33,19 @@ export const columnWidth = (area: Area, columns: number): Millimetres =>
   (area.w - BETWEEN_COLUMNS * (columns - 1)) / columns
 
 /**
- * Sets blocks into columns of an area, from the left, over as few pages as hold them in order: the marks of each page.
+ * Sets blocks into columns of an area, from the left, over as few pages as hold them in order.
  * The last page is filled evenly; where no more than the tail of a section would stand on it, all of that section does.
  */
-export function flow(blocks: readonly FlowBlock[], area: Area, columns: number): Mark[][] {
+export function flow(blocks: readonly FlowBlock[], area: Area, columns: number): FlowPage[] {
   const step = columnWidth(area, columns) + BETWEEN_COLUMNS
-  const marks = ({ block, column, y }: Spot): Mark[] => moved(block.marks, area.x + column * step, area.y + y)
-  return evenedOut(pagesOf(blocks, area.h, columns), area.h, columns).map((page) => page.flatMap(marks))
+  const left = ({ column }: Spot): Millimetres => area.x + column * step
+  return evenedOut(pagesOf(blocks, area.h, columns), area.h, columns).map((page) => ({
+    marks: page.flatMap((spot) => moved(spot.block.marks, left(spot), area.y + spot.y)),
+    links: page.flatMap((spot) =>
+      (spot.block.links ?? []).map((l) => ({ ...l, x: l.x + left(spot), y: l.y + area.y + spot.y })),
+    ),
+    titles: page.flatMap(({ block }) => block.title ?? []),
+  }))
 }
 
 /** Where a block stands on its page. */
@@ -67,7 +85,7 @@ function heightWithNext(blocks: readonly FlowBlock[], i: number): Millimetres {
 const STEP = 2
 
 function evenedOut(pages: readonly Spot[][], height: Millimetres, columns: number): Spot[][] {
-  if (pages.length < 2) return [...pages]
+  if (pages.length === 0) return []
   const all = pages.flat().map((spot) => spot.block)
   const last = all.slice(-tailOf(pages, height, columns))
   const before = pagesOf(all.slice(0, all.length - last.length), height, columns)
@@ -107,6 +125,7 @@ export const heading = (text: string, width: Millimetres): FlowBlock => ({
   ],
   leads: true,
   begins: true,
+  title: text,
 })
 
 interface ParagraphWords {

@@ -52,7 +52,7 @@ function cellOf(kind: Kind, width: Millimetres): FlowBlock {
 }
 
 /** Values of a new part with no more than two rows in each of its tables. */
-function shortValues(kind: Kind): Values {
+export function shortValues(kind: Kind): Values {
   const values = Object.entries(initialValues(kind.fields)).map(([key, value]) => [
     key,
     isRows(value) ? value.slice(0, 2) : value,

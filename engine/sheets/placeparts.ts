@@ -2,8 +2,10 @@ import type { Answers } from '../calc/answers'
 import { keyOf } from '../edit/nets'
 import { type Box, boxOf, terminalsOf } from '../kinds/place'
 import type { Design, Part } from '../model/design'
+import { drawingNotes } from '../model/drawingnotes'
 import type { Side } from '../model/kind'
-import { type Block, blockOf } from './block'
+import { blockOf } from './block'
+import { type FlaggedBlock, flagged } from './noteflags'
 import { partLines } from './partlabels'
 import type { SceneLabel } from './scene'
 
@@ -28,11 +30,13 @@ export function placePartLabels(
   const boxes = parts.map((p) => boxOf(p, design.conductors))
   const stubs = joinedTerminals(design, parts).map((t) => stubOf(t.x, t.y, t.side))
   const taken: Box[] = [...texts]
+  const noteCount = drawingNotes(design).length
   return parts.map((part, i): SceneLabel => {
     const lines = partLines(design, part, answers)
     const sides = sidesFor(part, design)
-    let best: { at: Box; block: Block; cost: number } | null = null
-    for (const [rank, candidate] of [...candidates(boxes[i]!, lines, sides)].entries()) {
+    const flags = part.notes?.filter((n) => n <= noteCount) ?? []
+    let best: { at: Box; block: FlaggedBlock; cost: number } | null = null
+    for (const [rank, candidate] of [...candidates(boxes[i]!, lines, sides, flags)].entries()) {
       const at = candidate.at
       const cost =
         rank * 0.01 +
@@ -74,10 +78,14 @@ export const obstacleOf = (label: Box, i: number) => ({
   h: Math.max(0, label.h - 1.2),
 })
 
-function* candidates(box: Box, lines: ReturnType<typeof partLines>, sides: readonly Side[]) {
-  const start = blockOf(lines)
-  const end = blockOf(lines, 'end')
-  const middle = blockOf(lines, 'middle')
+function* candidates(
+  box: Box,
+  lines: ReturnType<typeof partLines>,
+  sides: readonly Side[],
+  flags: readonly number[],
+) {
+  const set = (anchor: 'start' | 'middle' | 'end') => flagged(blockOf(lines, anchor), flags, anchor)
+  const [start, middle, end] = [set('start'), set('middle'), set('end')]
   const { w, h } = start
   const x2 = box.x + box.w
   for (const side of sides) {

@@ -104,11 +104,5 @@ export function designerBlocks(design: Design, width: Millimetres): FlowBlock[] 
             }),
           ),
         ]),
-    ...(design.settings.notes.trim() === ''
-      ? []
-      : [
-          heading('Notes', width),
-          ...design.settings.notes.split('\n').map((text) => paragraph(text, width)),
-        ]),
   ]
 }

@@ -1,18 +1,23 @@
 import type { Answers } from '../calc/answers'
 import type { Design } from '../model/design'
+import type { Mark } from '../model/marks'
 import type { Finding } from '../rules/finding'
-
+import { moved } from './block'
+import type { FlowPage } from './flow'
+import { holdsOf, type IndexRow } from './front'
 import { type Content, contentOf } from './layout'
 import { linkDesign } from './linkdesign'
 import { natureIn } from './nature'
-import { notePages } from './notes'
+import { frontPages, legendInFront, notePages } from './notes'
 import { PAPERS, type Paper, type PaperSize } from './paper'
 import { placedLinks, placedMarks, placedOn } from './placed'
-import { type Placed, placesOn } from './places'
+import { type Placed, type Places, placesOn } from './places'
+import { revisionTable } from './revisions'
 import type { SceneView } from './scene'
 import type { Sheet } from './sheet'
-import { baseMarks, drawingArea } from './sheetbase'
+import { baseMarks, drawingArea, titleBlockTop } from './sheetbase'
 import { drawingsOf } from './spread'
+import { TITLE_BLOCK } from './titleblock'
 
 export interface SchematicOptions {
   /** Default A3. A part that is larger than the sheet gets a larger one. */
@@ -23,15 +28,17 @@ export interface SchematicOptions {
   readonly date?: string
 }
 
-const DOCUMENT: Readonly<Record<SceneView | 'notes', string>> = {
+const DOCUMENT: Readonly<Record<SceneView | 'front' | 'notes', string>> = {
+  front: 'Sheet index and legend',
   'single-line': 'Single-line wiring diagram',
   'both-poles': 'Wiring diagram, both poles',
   data: 'Data link diagram',
-  notes: 'Findings, legend, rule set',
+  notes: 'Findings and rule set',
 }
 
 /**
- * The schematic of a design as sheets: the drawing as laid out, data links, then findings, legend and rule set.
+ * The schematic of a design as sheets: the index with drawing notes, revisions and as much of the legend as has room;
+ * the drawing as laid out, data links; findings, the rest of the legend, rule set.
  * Lettering is 1.8 mm at least; what has no room at full size is spread over sheets with references at each cut.
  * Pure and deterministic. Cost: that of the router, twice where the drawing is spread.
  */
@@ -42,18 +49,57 @@ export function schematicSheets(
   options: SchematicOptions = {},
 ): Sheet[] {
   const paper = PAPERS[options.paper ?? 'A3']
-  const drawn = drawnSheets(design, answers, options.view ?? 'single-line', paper)
-  const places = placesOn(drawn)
-  const notes = notePages(design, answers, findings, drawn, places, paper, drawingArea(paper))
-  const of = drawn.length + notes.length
   const date = options.date ?? design.settings.date
-  const sheet = (number: number, is: SceneView | 'notes', on: Paper, part: string): Omit<Sheet, 'links'> => ({
-    title: `${number} ${DOCUMENT[is]}${part === '' ? '' : `, ${part}`}`,
+  const room = drawingArea(paper)
+  const revisions = revisionTable(design)
+  const frontRoom = { ...room, h: room.h - revisions.h }
+  const drawings = drawnSheets(design, answers, options.view ?? 'single-line', paper)
+
+  const book = (before: number): Book => {
+    const drawn = drawings.map((placed) => ({ ...placed, number: placed.number + before }))
+    const places = placesOn(drawn)
+    const rows = (notes: readonly FlowPage[]): IndexRow[] => [
+      ...drawn.map((placed) => ({
+        number: placed.number,
+        title: titled(placed.drawing.layout.view, partOf(placed, drawn)),
+        holds: holdsOf(placed.drawing, design),
+      })),
+      ...notes.map(({ titles }, i) => ({
+        number: before + drawn.length + i + 1,
+        title: DOCUMENT.notes,
+        holds: titles.join(', '),
+      })),
+    ]
+    const behind = (legend: number) =>
+      notePages(design, answers, findings, drawn, places, legend, paper, room)
+    const legend = legendInFront(design, rows(behind(0)), paper, frontRoom)
+    const notes = behind(legend)
+    return { drawn, places, notes, front: frontPages(design, rows(notes), legend, paper, frontRoom) }
+  }
+  const first = book(1)
+  const { drawn, places, notes, front } = first.front.length === 1 ? first : book(first.front.length)
+
+  const of = front.length + drawn.length + notes.length
+  const sheet = (
+    number: number,
+    is: keyof typeof DOCUMENT,
+    on: Paper,
+    part: string,
+  ): Omit<Sheet, 'links'> => ({
+    title: `${number} ${titled(is, part)}`,
     w: on.w,
     h: on.h,
     marks: baseMarks(on, design, { documentType: DOCUMENT[is], subtitle: part, number, of, date }),
   })
+  const worded =
+    (is: 'front' | 'notes', before: number, more: readonly Mark[]) =>
+    ({ marks, links }: FlowPage, i: number): Sheet => {
+      const base = sheet(before + i + 1, is, paper, '')
+      return { ...base, marks: [...base.marks, ...marks, ...(i === 0 ? more : [])], links }
+    }
+  const table = moved(revisions.marks, room.x + room.w - TITLE_BLOCK.w, titleBlockTop(paper) - revisions.h)
   return [
+    ...front.map(worded('front', 0, table)),
     ...drawn.map((placed): Sheet => {
       const base = sheet(placed.number, placed.drawing.layout.view, placed.paper, partOf(placed, drawn))
       return {
@@ -62,12 +108,20 @@ export function schematicSheets(
         links: placedLinks(placed, places),
       }
     }),
-    ...notes.map((marks, i): Sheet => {
-      const base = sheet(drawn.length + i + 1, 'notes', paper, '')
-      return { ...base, marks: [...base.marks, ...marks], links: [] }
-    }),
+    ...notes.map(worded('notes', front.length + drawn.length, [])),
   ]
 }
+
+/** Everything on its sheet. */
+interface Book {
+  readonly front: readonly FlowPage[]
+  readonly drawn: readonly Placed[]
+  readonly places: Places
+  readonly notes: readonly FlowPage[]
+}
+
+const titled = (is: keyof typeof DOCUMENT, part: string): string =>
+  `${DOCUMENT[is]}${part === '' ? '' : `, ${part}`}`
 
 function drawnSheets(
   design: Design,

@@ -15,6 +15,12 @@ function stripHeight(paper: Paper): number {
   return Math.max(TITLE_BLOCK.h, cautionMarks(room).h + 2 * PAD)
 }
 
+/** Where the title block begins, or the strip where that is higher. */
+export const titleBlockTop = (paper: Paper): number => {
+  const { y, h } = insideOf(paper)
+  return y + h - Math.max(TITLE_BLOCK.h, stripHeight(paper))
+}
+
 /** What is left for the drawing: inside the frame, above the strip. */
 export function drawingArea(paper: Paper): Area {
   const inside = insideOf(paper)

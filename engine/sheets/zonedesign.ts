@@ -5,7 +5,7 @@ import type { Design, Part, PartId, Zone } from '../model/design'
 import { nextId } from '../model/naming'
 import type { Millimetres } from '../units'
 import { around, extentOf } from './extent'
-import { outwards } from './outlinepieces'
+import { meets, outwards } from './outlinepieces'
 import type { Area } from './paper'
 import { placePartLabels } from './placeparts'
 
@@ -13,14 +13,18 @@ import { placePartLabels } from './placeparts'
 const NAME = 5
 
 /**
- * The edit that outlines parts, with room for their words and the name. Named as the place where most of them are;
+ * The edit that outlines parts, with room for their words and the name where no other part is in the way. Named as the place where most of them are;
  * where none says where it is, "Zone 1" and so on.
  */
 export function outlineEdit(design: Design, ids: ReadonlySet<PartId>): EditOf<'zone'> {
   const parts = design.parts.filter((p) => ids.has(p.id))
   const labels = placePartLabels(design, parts, null)
-  const inner = around([...parts.map((p) => boxOf(p, design.conductors)), ...labels.map(extentOf)])
-  const area = { x: inner.x, y: inner.y - NAME, w: inner.w, h: inner.h + NAME }
+  const boxes = parts.map((p) => boxOf(p, design.conductors))
+  const others = design.parts.filter((p) => !ids.has(p.id)).map((p) => boxOf(p, design.conductors))
+  const [bare, worded] = [around(boxes), around([...boxes, ...labels.map(extentOf)])]
+  const roomy = { x: worded.x, y: worded.y - NAME, w: worded.w, h: worded.h + NAME }
+  const clear = (area: Area): boolean => !others.some((o) => meets(outwards(area), o))
+  const area = [roomy, worded, bare].find(clear) ?? roomy
   const zone = { id: nextId(design, 'z'), name: nameFor(design, parts), parts: parts.map((p) => p.id) }
   return { do: 'zone', zone: { ...zone, ...outwards(area) } }
 }

@@ -17,8 +17,8 @@ const COLUMNS = [
   figures('length', 'Length', 'm', 7, { decimals: 2 }),
   words('laid', 'Laid', 7),
   words('marker', 'Marker, both ends', 18),
-  words('fromLug', 'Lug × stud, from', 14),
-  words('toLug', 'Lug × stud, to', 14),
+  words('fromLug', 'Fitting, from', 14),
+  words('toLug', 'Fitting, to', 14),
 ] as const satisfies readonly Column[]
 
 type Key = (typeof COLUMNS)[number]['key']

@@ -11,7 +11,7 @@ export interface End {
   readonly terminal: string
   /** "F5:4". */
   readonly short: string
-  /** "M8", "blade 6.3"; null: nothing is stated. */
+  /** Form of the terminal: "M8", "blade 6.3"; null: nothing is stated. */
   readonly stud: string | null
   /** In words, where it sits: "under bench". */
   readonly location: string

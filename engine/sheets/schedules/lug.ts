@@ -1,33 +1,35 @@
 import type { Conductor, TerminalRef } from '../../model/design'
+import { fittingOf } from '../../tables/fittings'
 import type { Size } from '../../tables/sizes'
 import { sizeByKey } from '../../tables/sizes'
 import type { Nature } from '../nature'
 import type { End } from './ends'
 import type { NotKnown } from './schedule'
 
-/** What is crimped on one end of a conductor. */
+/** What is made up on one end of a conductor. */
 export interface Lug {
   readonly size: Size
-  /** "M8", "blade 6.3". */
-  readonly stud: string
+  /** Form of the terminal; null: the part does not state it. */
+  readonly form: string | null
 }
 
 export const NO_SIZE: NotKnown = { notKnown: 'the size is not chosen' }
 export const NO_LENGTH: NotKnown = { notKnown: 'the length is not measured' }
-const NO_STUD: NotKnown = { notKnown: 'no stud or screw is stated for the terminal: see the part at hand' }
+export const NOT_STATED = 'not stated'
 
 /** null: nothing is crimped here, as data leads come made up and mains is not ours to make. */
 export function lugAt(c: Conductor, end: End, nature: Nature): Lug | NotKnown | null {
   if (nature === 'data' || nature === 'mains') return null
-  if (end.stud === null) return NO_STUD
   const size = sizeOf(c)
-  return 'notKnown' in size ? size : { size, stud: end.stud }
+  return 'notKnown' in size ? size : { size, form: end.stud }
 }
 
-/** "16 mm² × M8". */
+/** "16 mm² × M8", "2.5 mm² push-on 6.3", "1 mm² ferrule". */
 export function lugCell(lug: Lug | NotKnown | null): string | NotKnown {
   if (lug === null) return ''
-  return 'notKnown' in lug ? lug : `${lug.size.name} × ${lug.stud}`
+  if ('notKnown' in lug) return lug
+  if (lug.form === null) return NOT_STATED
+  return `${lug.size.name} ${fittingOf(lug.form)?.short ?? `× ${lug.form}`}`
 }
 
 export function sizeOf(c: Conductor): Size | NotKnown {

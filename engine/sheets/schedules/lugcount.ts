@@ -1,18 +1,27 @@
 import type { Answers } from '../../calc/answers'
-import type { ConductorId, Design } from '../../model/design'
+import type { Conductor, ConductorId, Design, TerminalRef } from '../../model/design'
+import { fittingOf } from '../../tables/fittings'
 import { lugHole } from '../../tables/lugs'
 import { SIZES } from '../../tables/sizes'
-import { natureIn } from '../nature'
+import { formWords } from '../../words/forms'
+import { type Nature, natureIn } from '../nature'
 import { figures, words } from './columns'
-import { endOf } from './ends'
-import { endsOf, lugAt, NO_SIZE, sleeveOver } from './lug'
-import { type Column, natural, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
+import { type End, endOf } from './ends'
+import { endsOf, type Lug, lugAt, NO_SIZE, NOT_STATED, sleeveOver } from './lug'
+import {
+  type Column,
+  type NotKnown,
+  natural,
+  type Schedule,
+  type ScheduleCell,
+  type ScheduleRow,
+} from './schedule'
 
 const COLUMNS = [
   words('section', 'Section', 12, { band: true }),
   words('what', 'What', 20),
   words('size', 'Conductor', 14),
-  words('stud', 'Stud', 10),
+  words('stud', 'Goes on', 14),
   figures('hole', 'Hole', 'mm', 6, { decimals: 1 }),
   figures('over', 'Over', 'mm', 6, { decimals: 1 }),
   figures('count', 'Count', '', 6),
@@ -28,40 +37,13 @@ interface Piece {
   readonly conductor: ConductorId
 }
 
-/** Lugs by conductor and stud, sleeves by the diameter that they go over: one of each for every end. */
+/** Lugs, ferrules and joints by conductor and form of terminal, sleeves by the diameter that they go over: one of each for every end. */
 export function lugCount(design: Design, answers: Answers): Schedule<Key> {
   const natureOf = natureIn(design, answers)
   const ends = design.conductors.flatMap((c) =>
-    endsOf(c).map((ref) => ({ c, end: endOf(design, ref), nature: natureOf(c) })),
+    endsOf(c).map((ref): MetEnd => ({ c, ref, end: endOf(design, ref), nature: natureOf(c) })),
   )
-  const lugs = ends.flatMap(({ c, end, nature }): Piece[] => {
-    const lug = lugAt(c, end, nature)
-    if (lug === null) return []
-    const conductor = c.id
-    if ('notKnown' in lug) {
-      const cells = {
-        section: LUGS,
-        what: 'by the part at hand',
-        hole: '',
-        over: '',
-        stud: lug,
-        size: NO_SIZE,
-      }
-      const known = SIZES.find((s) => s.key === c.size)
-      return [
-        {
-          key: `z${order(known?.key)}/${lug.notKnown}`,
-          cells: { ...cells, size: known?.name ?? NO_SIZE },
-          conductor,
-        },
-      ]
-    }
-    const ring = /^M\d/.test(lug.stud)
-    const hole = lugHole(lug.stud)?.value ?? (ring ? NO_HOLE : '')
-    const what = ring ? 'Ring lug' : lug.stud.startsWith('blade') ? 'Blade receptacle' : 'As stated'
-    const cells = { section: LUGS, what, size: lug.size.name, stud: lug.stud, hole, over: '' }
-    return [{ key: `a${order(lug.size.key)}/${lug.stud}`, cells, conductor }]
-  })
+  const fitted = endPieces(ends)
   const sleeves = ends.flatMap(({ c, nature }): Piece[] => {
     const over = sleeveOver(c, nature)
     if (over === null) return []
@@ -71,18 +53,74 @@ export function lugCount(design: Design, answers: Answers): Schedule<Key> {
   })
   return {
     key: 'lugs',
-    title: 'Lugs and sleeves',
+    title: 'Lugs, ferrules and sleeves',
     columns: COLUMNS,
-    rows: [...countedRows('lug', lugs), ...countedRows('sleeve', sleeves)],
+    rows: [...countedRows('lug', fitted), ...countedRows('sleeve', sleeves)],
     notes: [
       'Hole: clearance for the stud after DIN 46234 and DIN 46235, from memory; M6 is 6.4 or 6.5 mm. The lug is for the class of the conductor at hand.',
+      'Forms of terminals are those of the parts as drawn; where nobody has changed them, the usual ones of the kind (common practice, no source). Look at the part before ordering.',
+      'Crimp joints, splices and post clamps are counted once a terminal, by the thickest conductor. Two conductors on one tab or in one clamp take a double receptacle or a twin ferrule.',
       'Over: diameter over the insulation; a sleeve has to pass it and the barrel of the lug. One sleeve and one marker for each end.',
       'Spares are added by the workshop.',
     ],
   }
 }
 
-const LUGS = 'Lugs'
+/** One end of a conductor, as it is met in the design. */
+interface MetEnd {
+  readonly c: Conductor
+  readonly ref: TerminalRef
+  readonly end: End
+  readonly nature: Nature
+}
+
+/** What is made up on the ends: a piece an end, or one for all that meet at a terminal or at a part, by the thickest. */
+function endPieces(ends: readonly MetEnd[]): Piece[] {
+  const shared = new Map<string, { readonly piece: Piece; readonly mm2: number }>()
+  const pieces: Piece[] = []
+  const share = (place: string, piece: Piece, mm2: number): void => {
+    const before = shared.get(place)
+    if (!before || before.mm2 < mm2) shared.set(place, { piece, mm2 })
+  }
+  for (const { c, ref, end, nature } of ends) {
+    const lug = lugAt(c, end, nature)
+    if (lug === null) continue
+    const piece = pieceOf(c, end.stud, lug)
+    const mm2 = 'notKnown' in lug ? 0 : lug.size.sectionMm2
+    const fitting = end.stud === null ? undefined : fittingOf(end.stud)
+    if (!fitting || fitting.one === 'end') pieces.push(piece)
+    else share(`${fitting.one} ${ref.part}${fitting.one === 'part' ? '' : `/${ref.terminal}`}`, piece, mm2)
+    if (fitting?.also !== undefined) share(`also ${ref.part}/${ref.terminal}`, alsoPiece(fitting.also, c), 0)
+  }
+  return [...pieces, ...[...shared.values()].map(({ piece }) => piece)]
+}
+
+function pieceOf(c: Conductor, form: string | null, lug: Lug | NotKnown): Piece {
+  const size = 'notKnown' in lug ? undefined : lug.size
+  const stud = form === null ? NOT_STATED : formWords(form)
+  const fitting = form === null ? undefined : fittingOf(form)
+  const bolt = form === null ? null : (/M\d+$/.exec(form)?.[0] ?? null)
+  return {
+    key: `${form === null ? 'z' : 'a'}${order(size?.key)}/${form ?? ''}`,
+    cells: {
+      section: FITTINGS,
+      what: fitting?.piece ?? 'by the part at hand',
+      size: size?.name ?? NO_SIZE,
+      stud,
+      hole: bolt === null ? '' : (lugHole(bolt)?.value ?? NO_HOLE),
+      over: '',
+    },
+    conductor: c.id,
+  }
+}
+
+const alsoPiece = (what: string, c: Conductor): Piece => ({
+  key: `y/${what}`,
+  cells: { section: FITTINGS, what, size: '', stud: '', hole: '', over: '' },
+  conductor: c.id,
+})
+
+const FITTINGS = 'Lugs, ferrules and joints'
 const SLEEVES = 'Sleeves'
 const NO_HOLE = { notKnown: 'the table of lugs has no such stud' }
 

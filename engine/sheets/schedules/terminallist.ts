@@ -3,20 +3,21 @@ import { terminalsIn } from '../../edit/terminal'
 import type { Conductor, Design, Part, TerminalRef } from '../../model/design'
 import type { Pole } from '../../model/kind'
 import { conductorsAt } from '../../model/lookup'
+import { formWords } from '../../words/forms'
 import { natureIn } from '../nature'
 import { words } from './columns'
 import { endOf, terminalWords, titleOf } from './ends'
-import { lugAt, lugCell, sizeOf } from './lug'
+import { lugAt, lugCell, NOT_STATED, sizeOf } from './lug'
 import { type Column, natural, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
 
 const COLUMNS = [
   words('part', 'Part', 20, { band: true }),
   words('terminal', 'Terminal', 18),
-  words('stud', 'Stud', 9),
+  words('stud', 'Form', 12),
   words('number', 'Conductor', 9),
   words('size', 'Size', 9),
   words('colour', 'Colour', 6),
-  words('lug', 'Lug × stud', 14),
+  words('lug', 'Fitting', 14),
   words('far', 'From', 30),
 ] as const satisfies readonly Column[]
 
@@ -103,7 +104,7 @@ function placesOf(design: Design, part: Part): readonly Place[] {
 const heading = (part: Part, { name, stud }: Place) => ({
   part: [titleOf(part), part.location].filter((s) => s !== '').join(' · '),
   terminal: name,
-  stud: stud ?? '',
+  stud: stud === null ? NOT_STATED : formWords(stud),
 })
 
 /** A power terminal that nothing is joined to is free for what comes; one for data, sensing or mains is not used. */

@@ -15,7 +15,7 @@ const rows = (count: number, name: string, h = 10): FlowBlock[] =>
 
 /** Names in each column of each page, from the top. */
 function columnsOf(blocks: readonly FlowBlock[]): string[][][] {
-  return flow(blocks, AREA, COLUMNS).map((marks) => {
+  return flow(blocks, AREA, COLUMNS).map(({ marks }) => {
     const texts = marks.flatMap((m) => (m.is === 'text' ? [m] : []))
     const xs = [...new Set(texts.map((t) => t.at[0]))].sort((a, b) => a - b)
     return xs.map((x) => texts.filter((t) => t.at[0] === x).map((t) => t.text))
@@ -26,7 +26,7 @@ describe('blocks set into columns', () => {
   test('keep their order and stay inside the area', () => {
     const blocks = rows(47, 'r', 9)
     expect(columnsOf(blocks).flat(2)).toEqual(blocks.map((_, i) => `r${i + 1}`))
-    for (const marks of flow(blocks, AREA, COLUMNS))
+    for (const { marks } of flow(blocks, AREA, COLUMNS))
       for (const mark of marks)
         if (mark.is === 'text') {
           expect(mark.at[1]).toBeGreaterThan(AREA.y)
