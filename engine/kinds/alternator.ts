@@ -3,6 +3,7 @@ import { captions, figure, known } from './caption'
 import { gives } from './device'
 import { circle, letter } from './draw'
 import { flag, number } from './field'
+import { fittingField } from './fitting'
 import { directSign, frameSign } from './sign'
 import { SUPPLY_R, SUPPLY_X, SUPPLY_Y, supplySymbol, supplyTerminals } from './supply'
 
@@ -22,13 +23,14 @@ export const alternator = defineKind({
       standard: [60, 70, 90, 100, 120, 150, 180, 200, 220],
     }),
     regulatedV: number('Regulated voltage', 'V', 'Voltage that its regulator holds.'),
+    fitting: fittingField('M8'),
     throughCase: flag(
       'Negative through the case',
       'Its negative is its case, bolted to the engine and the frame.',
     ),
   },
-  terminals: () =>
-    supplyTerminals('M8').map((t) => (t.key === '+' ? { ...t, mark: 'B+' } : { ...t, mark: 'B−' })),
+  terminals: (v) =>
+    supplyTerminals(v).map((t) => (t.key === '+' ? { ...t, mark: 'B+' } : { ...t, mark: 'B−' })),
   electrical: (v) => ({
     merges: [],
     branches: [],

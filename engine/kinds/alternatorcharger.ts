@@ -9,10 +9,11 @@ import {
   OUTPUT_SIGN,
   suppliedByInput,
 } from './converter'
-import { linkField, linkMarks, linkTerminal } from './datalink'
+import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { gives, takes } from './device'
 import { line, text } from './draw'
 import { choice, flag, number, result } from './field'
+import { fastened, fittingField } from './fitting'
 import { poleMarks, poles, sharedNegative, sharedNegativeMarks } from './poles'
 import { directSign } from './sign'
 import { terminal } from './terminal'
@@ -39,7 +40,9 @@ const fields = {
   signal: flag('Engine-running signal', 'Has a terminal for the engine-running signal (D+ or 15).', {
     initial: true,
   }),
-  data: linkField('wired'),
+  fitting: fittingField('clamp 16'),
+  signalFitting: fittingField('clamp 2.5', 'Signal fastened by'),
+  ...linkFields('wired'),
   inputA: result('Input current', 'A', 'Greatest input current, at the lowest input voltage.'),
 }
 
@@ -60,12 +63,22 @@ export const alternatorCharger = defineKind({
   fields,
   terminals: (v) => [
     ...(v.isolated
-      ? [...poles('left', 'in', 'input'), ...poles('right', 'out', 'output')]
-      : [poles('left', 'in', 'input')[0]!, poles('right', 'out', 'output')[0]!, sharedNegative()]),
+      ? [...poles('left', 'in', 'input', v.fitting), ...poles('right', 'out', 'output', v.fitting)]
+      : [
+          poles('left', 'in', 'input', v.fitting)[0]!,
+          poles('right', 'out', 'output', v.fitting)[0]!,
+          sharedNegative(v.fitting),
+        ]),
     ...(v.signal
-      ? [terminal('up', 5, 0, 'run', 'engine-running signal', 'sense', { mark: 'D+', takes: 1 })]
+      ? [
+          terminal('up', 5, 0, 'run', 'engine-running signal', 'sense', {
+            mark: 'D+',
+            ...fastened(v.signalFitting),
+            takes: 1,
+          }),
+        ]
       : []),
-    ...linkTerminal(v.data, 'up', 15, 0),
+    ...linkTerminal(v.data, 'up', 15, 0, v.dataPlug),
   ],
   electrical: (v, c) => ({
     merges: [],

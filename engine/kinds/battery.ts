@@ -11,14 +11,14 @@ export const battery = defineKind({
   about: 'A battery of the house system; wire several in parallel or in series for a bank.',
   words: ['accumulator', 'lithium', 'LiFePO4', 'AGM', 'gel', 'lead-acid', 'house', 'bank', 'cell'],
   fields: {
-    ...batteryFields('lfp'),
+    ...batteryFields('lfp', 'M8'),
     ownCutOff: flag(
       'Disconnects itself',
       'The battery has an electronic disconnect of its own; it does not take the place of a fuse.',
       { group: 'Behaviour' },
     ),
   },
-  terminals: () => postsOf(),
+  terminals: postsOf,
   electrical: (v) => ({ merges: [], branches: [], devices: [batteryDevice(v)] }),
   results: batteryResults,
   symbol: () => batterySymbol(),

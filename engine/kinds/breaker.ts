@@ -1,6 +1,7 @@
 import { defineKind } from '../model/kind'
 import { line, rect } from './draw'
 import { choice, number } from './field'
+import { fastened, fittingField } from './fitting'
 import { breakingFields, fuseCaption, fuseModel } from './fuse'
 import { makeContact } from './sign'
 import { inLine } from './terminal'
@@ -32,8 +33,9 @@ export const breaker = defineKind({
       'thermal',
     ),
     ...breakingFields({ voltageV: null, breakingKA: null }),
+    fitting: fittingField('M6'),
   },
-  terminals: () => inLine(W, Y, undefined, { stud: 'M6' }),
+  terminals: (v) => inLine(W, Y, undefined, fastened(v.fitting)),
   electrical: (v) => fuseModel(v.ratingA),
   // Circuit breaker: the fixed contact carries a cross; a small box on the lever for the release.
   symbol: () => ({

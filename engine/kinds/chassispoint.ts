@@ -2,6 +2,7 @@ import { defineKind } from '../model/kind'
 import { captions } from './caption'
 import { line } from './draw'
 import { number } from './field'
+import { fastened, fittingField } from './fitting'
 import { frameSign } from './sign'
 import { terminal } from './terminal'
 
@@ -17,9 +18,10 @@ export const chassisPoint = defineKind({
   words: ['earth', 'ground', 'frame', 'body', 'mass', '31'],
   fields: {
     pathMOhm: number('Path resistance', 'mΩ', 'From this stud into the frame.', { initial: USUAL_MOHM }),
+    fitting: fittingField('M8'),
   },
-  terminals: () => [
-    terminal('up', 2.5, 0, '31', 'chassis stud', 'any', { mark: '31', takes: 4, stud: 'M8' }),
+  terminals: (v) => [
+    terminal('up', 2.5, 0, '31', 'chassis stud', 'any', { mark: '31', ...fastened(v.fitting) }),
   ],
   electrical: (v) => ({
     merges: [],

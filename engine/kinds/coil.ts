@@ -1,9 +1,11 @@
 import type { PartBranch, PartDevice, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
+import type { FittingKey } from '../tables/fittings'
 import type { Amps, Millimetres } from '../units'
 import { takes } from './device'
 import { line, rect, text } from './draw'
 import { number } from './field'
+import { fastened, fittingField } from './fitting'
 import { terminal } from './terminal'
 
 /** The operating coil of relays: DIN 72552 terminals 86 (feed) and 85 (return). */
@@ -14,11 +16,24 @@ export const coilFields = {
     initial: 0.15,
     group: 'Coil',
   }),
+  coilFitting: fittingField('blade 6.3', 'Coil fastened by'),
 }
 
-export const coilTerminals = (w: Millimetres, y: Millimetres): readonly Terminal[] => [
-  terminal('left', 0, y, '86', 'coil, feed', 'positive', { mark: '86', use: 'in' }),
-  terminal('right', w, y, '85', 'coil, return', 'negative', { mark: '85', use: 'out' }),
+export const coilTerminals = (
+  w: Millimetres,
+  y: Millimetres,
+  v: { readonly coilFitting: FittingKey },
+): readonly Terminal[] => [
+  terminal('left', 0, y, '86', 'coil, feed', 'positive', {
+    mark: '86',
+    use: 'in',
+    ...fastened(v.coilFitting),
+  }),
+  terminal('right', w, y, '85', 'coil, return', 'negative', {
+    mark: '85',
+    use: 'out',
+    ...fastened(v.coilFitting),
+  }),
 ]
 
 export const coilDevice = (coilA: Amps | null): PartDevice =>

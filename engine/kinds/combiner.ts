@@ -3,6 +3,7 @@ import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
 import { takes } from './device'
 import { number } from './field'
+import { fittingField } from './fitting'
 import { byVoltage, sensedSymbol, sensedTerminals } from './sensedcontact'
 
 export const combiner = defineKind({
@@ -22,8 +23,9 @@ export const combiner = defineKind({
     }),
     opensV: number('Opens at', 'V', 'Falling voltage at which it parts them.', { group: 'Thresholds' }),
     supplyA: number('Own current', 'A', 'Current of its coil while it is closed.', { initial: 0.1 }),
+    fitting: fittingField('M8'),
   },
-  terminals: () => sensedTerminals(['first battery', 'second battery']),
+  terminals: (v) => sensedTerminals(['first battery', 'second battery'], v),
   electrical: (v) =>
     contactModel(
       v.ratingA,

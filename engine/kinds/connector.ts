@@ -2,6 +2,7 @@ import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { arc, line, rect } from './draw'
 import { count, counted, number } from './field'
+import { fastened, fittingField } from './fitting'
 import { contactOhms } from './resistance'
 import { terminal } from './terminal'
 
@@ -24,11 +25,18 @@ export const connector = defineKind({
     poles,
     ratingA: number('Rating', 'A', 'Current that each contact may carry for long.', { required: true }),
     contactMOhm: number('Contact resistance', 'mΩ', 'Of one pair of contacts. Empty: 50 mV at the rating.'),
+    fitting: fittingField('contact'),
   },
   terminals: (v) =>
     numbers(v.poles).flatMap((n) => [
-      terminal('left', 0, PITCH * (n - 0.5), `${n}a`, `pole ${n}, plug`, 'any', { use: 'in' }),
-      terminal('right', W, PITCH * (n - 0.5), `${n}b`, `pole ${n}, socket`, 'any', { use: 'out' }),
+      terminal('left', 0, PITCH * (n - 0.5), `${n}a`, `pole ${n}, plug`, 'any', {
+        use: 'in',
+        ...fastened(v.fitting),
+      }),
+      terminal('right', W, PITCH * (n - 0.5), `${n}b`, `pole ${n}, socket`, 'any', {
+        use: 'out',
+        ...fastened(v.fitting),
+      }),
     ]),
   electrical: (v) => ({
     merges: [],

@@ -1,9 +1,11 @@
 import type { Electrical, ElectricalContext, PartDevice, SymbolDrawing, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
+import type { FittingKey } from '../tables/fittings'
 import type { Amps } from '../units'
 import { captions, known } from './caption'
 import { takes } from './device'
 import { line, text } from './draw'
+import { fastened } from './fitting'
 import { fullUse, type LoadValues, runningAmps } from './loadfields'
 import { twoPoles } from './terminal'
 
@@ -24,7 +26,8 @@ export const LOAD_X = 10
 export const LOAD_Y = 6.25
 export const LOAD_R = 3
 
-export const loadTerminals = (): readonly Terminal[] => twoPoles('left', 0, 2.5, 10, 'in')
+export const loadTerminals = (v: { readonly fitting: FittingKey }): readonly Terminal[] =>
+  twoPoles('left', 0, 2.5, 10, 'in', fastened(v.fitting))
 
 /** The leads and signs, with the drawing of the load between them. */
 export const loadSymbol = (marks: readonly Mark[]): SymbolDrawing => ({

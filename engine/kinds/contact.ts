@@ -1,5 +1,7 @@
 import type { Electrical, PartBranch, PartDevice } from '../model/kind'
+import type { FittingKey } from '../tables/fittings'
 import type { Amps } from '../units'
+import { ratedFittingField } from './fitting'
 import { contactOhms } from './resistance'
 
 /** A contact between two terminals of a part, closed as far as the worst case is concerned. */
@@ -28,3 +30,11 @@ export const contactModel = (
   branches: [contact('1', '2', ratingA, more)],
   devices,
 })
+
+/** The form of contacts goes with their rating. Common practice, no source. */
+export const contactFitting = ratedFittingField('By its rating: tab 6.3 mm to 40 A, stud M8 above')
+
+export const contactForm = (v: {
+  readonly fitting: FittingKey | 'by-rating'
+  readonly ratingA: Amps | null
+}): FittingKey => (v.fitting !== 'by-rating' ? v.fitting : (v.ratingA ?? 0) > 40 ? 'M8' : 'blade 6.3')

@@ -1,5 +1,6 @@
 import { defineKind, NOTHING } from '../model/kind'
 import { captions } from './caption'
+import { plugField, plugged } from './datalink'
 import { line } from './draw'
 import { count, counted } from './field'
 import { BOX_W, boxHeight, type Port, portMarks, portY } from './panelbox'
@@ -21,11 +22,15 @@ export const dataExpander = defineKind({
   letter: 'K',
   about: 'Makes several data ports out of one; fed through its own data lead.',
   words: ['expander', 'hub', 'splitter', 'ports'],
-  fields: { ports },
+  fields: { ports, dataPlug: plugField('unknown', 'Plug of its data ports') },
   terminals: (v) => [
-    terminal('left', 0, 2.5, 'up', 'port towards the hub', 'data', { use: 'in', takes: 1 }),
+    terminal('left', 0, 2.5, 'up', 'port towards the hub', 'data', { use: 'in', ...plugged(v.dataPlug) }),
     ...portsOf(v.ports).map((p, i) =>
-      terminal('right', BOX_W, portY(i), p.key, p.name, 'data', { mark: p.mark, use: 'out', takes: 1 }),
+      terminal('right', BOX_W, portY(i), p.key, p.name, 'data', {
+        mark: p.mark,
+        use: 'out',
+        ...plugged(v.dataPlug),
+      }),
     ),
   ],
   electrical: () => NOTHING,

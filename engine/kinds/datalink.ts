@@ -1,5 +1,6 @@
 import type { Side, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
+import { PLUG_TITLES, type PlugKey } from '../tables/plugs'
 import type { Millimetres } from '../units'
 import { arc, line } from './draw'
 import { choice } from './field'
@@ -9,14 +10,40 @@ import { terminal } from './terminal'
 const LINKS = { wired: 'Wired port', wireless: 'Wireless', none: 'None' } as const
 export type Link = keyof typeof LINKS
 
-export const linkField = (initial: Link) =>
-  choice('Data link', 'How the monitor reaches it; each wired one takes a port of its own.', LINKS, initial, {
-    group: 'Data',
-  })
+export const linkFields = (initial: Link) => ({
+  data: choice(
+    'Data link',
+    'How the monitor reaches it; each wired one takes a port of its own.',
+    LINKS,
+    initial,
+    { group: 'Data' },
+  ),
+  dataPlug: plugField(),
+})
+
+/** What the lead has at this end: makers differ, so none is taken for granted. */
+export const plugField = (initial: PlugKey = 'unknown', label = 'Plug of its data lead') =>
+  choice(
+    label,
+    'What the data lead needs at this end, from the data sheet: printed in the list of data links.',
+    PLUG_TITLES,
+    initial,
+    { group: 'Data' },
+  )
+
+/** Form of a data port, for the list of data links. */
+export const plugged = (plug: PlugKey): Pick<Terminal, 'stud' | 'takes'> =>
+  plug === 'unknown' ? { takes: 1 } : { stud: plug, takes: 1 }
 
 /** The data port of a part whose link is wired. */
-export const linkTerminal = (link: Link, side: Side, x: Millimetres, y: Millimetres): readonly Terminal[] =>
-  link === 'wired' ? [terminal(side, x, y, 'data', 'data port', 'data', { takes: 1 })] : []
+export const linkTerminal = (
+  link: Link,
+  side: Side,
+  x: Millimetres,
+  y: Millimetres,
+  plug: PlugKey,
+): readonly Terminal[] =>
+  link === 'wired' ? [terminal(side, x, y, 'data', 'data port', 'data', plugged(plug))] : []
 
 /** The lead of a wired port down from the top edge, or the waves of a wireless one. */
 export const linkMarks = (link: Link, x: Millimetres, length: Millimetres): readonly Mark[] =>

@@ -1,7 +1,8 @@
 import { defineKind } from '../model/kind'
 import { captions } from './caption'
-import { linkField, linkTerminal, waves } from './datalink'
+import { linkFields, linkTerminal, waves } from './datalink'
 import { line, rect } from './draw'
+import { fittingField } from './fitting'
 import { supplyField, supplyMarks, supplyModel, supplyPoles } from './panelbox'
 
 const W = 20
@@ -14,8 +15,8 @@ export const display = defineKind({
   letter: 'P',
   about: 'Shows the readings of a monitor hub.',
   words: ['screen', 'panel', 'touch', 'readings'],
-  fields: { supplyA: supplyField(0.3), data: linkField('wired') },
-  terminals: (v) => [...supplyPoles(), ...linkTerminal(v.data, 'right', W, 5)],
+  fields: { supplyA: supplyField(0.3), fitting: fittingField('tail'), ...linkFields('wired') },
+  terminals: (v) => [...supplyPoles(v), ...linkTerminal(v.data, 'right', W, 5, v.dataPlug)],
   electrical: (v) => supplyModel(v.supplyA),
   symbol: (v) => ({
     w: W,

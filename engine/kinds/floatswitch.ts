@@ -3,6 +3,7 @@ import { captions, figure } from './caption'
 import { contactModel } from './contact'
 import { circle, line } from './draw'
 import { choice, number } from './field'
+import { fastened, fittingField } from './fitting'
 import { LEVER_MIDDLE, makeContact } from './sign'
 import { inLine } from './terminal'
 
@@ -20,8 +21,9 @@ export const floatSwitch = defineKind({
   fields: {
     ratingA: number('Rating', 'A', 'Current that the closed contact may carry for long.', { required: true }),
     closes: choice('Closes', 'Which way it works.', { rising: 'When full', falling: 'When empty' }, 'rising'),
+    fitting: fittingField('tail'),
   },
-  terminals: () => inLine(W, Y),
+  terminals: (v) => inLine(W, Y, undefined, fastened(v.fitting)),
   electrical: (v) => contactModel(v.ratingA),
   // A float on the liquid, linked to the lever.
   symbol: () => ({

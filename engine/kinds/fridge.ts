@@ -25,5 +25,5 @@ export const fridge = defineKind({
   letter: 'E',
   about: 'A compressor refrigerator or freezer.',
   words: ['refrigerator', 'freezer', 'cooler', 'compressor'],
-  fields: loadFields({ nature: 'power', inrush: 3, inrushS: 1 }),
+  fields: loadFields({ nature: 'power', inrush: 3, inrushS: 1, fitting: 'blade 6.3' }),
 })

@@ -1,9 +1,11 @@
 import type { Electrical, SymbolDrawing } from '../model/kind'
 import type { Mark } from '../model/marks'
+import type { FittingKey } from '../tables/fittings'
 import type { Amps, Volts } from '../units'
 import { captions, figure, known } from './caption'
 import { line, rect } from './draw'
 import { choice, flag, number } from './field'
+import { fastened, fittingField } from './fitting'
 import { fuseOhms } from './resistance'
 import { inLine } from './terminal'
 
@@ -15,6 +17,7 @@ interface FuseClass<K extends string> {
   readonly ratings: readonly Amps[]
   readonly voltageV: Volts | null
   readonly breakingKA: number | null
+  readonly fitting: FittingKey
 }
 
 export const fuseFields = <K extends string>(f: FuseClass<K>) => ({
@@ -24,6 +27,7 @@ export const fuseFields = <K extends string>(f: FuseClass<K>) => ({
   }),
   class: choice('Class', 'Form and standard of the fuse: decides how fast it clears.', f.classes, f.usual),
   ...breakingFields(f),
+  fitting: fittingField(f.fitting),
 })
 
 export const breakingFields = (f: { voltageV: Volts | null; breakingKA: number | null }) => ({
@@ -83,10 +87,10 @@ export const fuseCaption = (v: Ratings): readonly string[] =>
   captions(figure(v.ratingA, 'A'), [known(v.voltageV, 'V'), known(v.breakingKA, 'kA')])
 
 /** Terminals, model, symbol and captions of a fuse in a line; `more` marks its form. */
-export const fuseParts = (stud: string, more: readonly Mark[] = []) => ({
+export const fuseParts = (more: readonly Mark[] = []) => ({
   group: 'protection' as const,
   letter: 'F',
-  terminals: () => inLine(W, H / 2, undefined, { stud }),
+  terminals: (v: { readonly fitting: FittingKey }) => inLine(W, H / 2, undefined, fastened(v.fitting)),
   electrical: (v: Ratings) => fuseModel(v.ratingA),
   symbol: (): SymbolDrawing => ({
     w: W,

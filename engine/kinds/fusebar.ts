@@ -1,17 +1,22 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { choice, count, counted, number } from './field'
+import { fittingField } from './fitting'
 import { breakingFields } from './fuse'
 import { STRIP_CLASSES, STRIP_RATINGS } from './fuseboltin'
 import { blockSymbol } from './wayrows'
-import { blockModel, blockTerminals, waysField } from './ways'
+import { type BlockLayout, blockModel, blockTerminals, waysField } from './ways'
 
 const feeds = count('Feed studs', 'Studs of the bar itself, for feeds and links to further bars.', 2, 1, 8)
 
-const layout = (value: number | null) => ({
-  feeds: counted(value, feeds),
-  feedStud: 'M10',
-  wayStud: 'M8',
+interface LayoutValues extends Pick<BlockLayout, 'feedFitting' | 'wayFitting'> {
+  readonly feeds: number | null
+}
+
+const layout = (v: LayoutValues): BlockLayout => ({
+  feeds: counted(v.feeds, feeds),
+  feedFitting: v.feedFitting,
+  wayFitting: v.wayFitting,
   bolted: true,
 })
 
@@ -37,9 +42,11 @@ export const fuseBar = defineKind({
     }),
     wayMaxA: number('Largest fuse', 'A', 'Largest fuse that one way may hold.'),
     ...breakingFields({ voltageV: 32, breakingKA: null }),
+    feedFitting: fittingField('M10', 'Feeds fastened by'),
+    wayFitting: fittingField('M8', 'Ways fastened by'),
   },
-  terminals: (v) => blockTerminals(v.ways, false, layout(v.feeds)),
-  electrical: (v) => blockModel(v.ways, false, layout(v.feeds)),
-  symbol: (v) => blockSymbol(v.ways, false, layout(v.feeds)),
+  terminals: (v) => blockTerminals(v.ways, false, layout(v)),
+  electrical: (v) => blockModel(v.ways, false, layout(v)),
+  symbol: (v) => blockSymbol(v.ways, false, layout(v)),
   caption: (v) => captions([`${v.ways.length} ways`, figure(v.ratingA, 'A')]),
 })

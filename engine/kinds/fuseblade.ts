@@ -2,7 +2,7 @@ import { defineKind } from '../model/kind'
 import { fuseFields, fuseParts } from './fuse'
 
 export const fuseBlade = defineKind({
-  ...fuseParts('blade 6.3'),
+  ...fuseParts(),
   key: 'fuse-blade',
   title: 'Blade fuse',
   about: 'A single blade fuse in a holder, for small circuits.',
@@ -19,5 +19,6 @@ export const fuseBlade = defineKind({
     voltageV: 32,
     // From memory: 1 kA at 32 V is the usual figure of the class.
     breakingKA: 1,
+    fitting: 'blade 6.3',
   }),
 })

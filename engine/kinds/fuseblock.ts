@@ -1,11 +1,17 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { choice, flag, number } from './field'
+import { fittingField } from './fitting'
 import { breakingFields } from './fuse'
 import { blockSymbol } from './wayrows'
-import { blockModel, blockTerminals, waysField } from './ways'
+import { type BlockLayout, blockModel, blockTerminals, waysField } from './ways'
 
-const layout = { feeds: 1, feedStud: 'M6', wayStud: 'M4', bolted: false }
+const layout = (v: Pick<BlockLayout, 'feedFitting' | 'wayFitting'>): BlockLayout => ({
+  feeds: 1,
+  feedFitting: v.feedFitting,
+  wayFitting: v.wayFitting,
+  bolted: false,
+})
 
 export const fuseBlock = defineKind({
   key: 'fuse-block',
@@ -26,9 +32,11 @@ export const fuseBlock = defineKind({
     ratingA: number('Block rating', 'A', 'Greatest current of the whole block.', { required: true }),
     wayMaxA: number('Largest fuse', 'A', 'Largest fuse that one way may hold.', { initial: 30 }),
     ...breakingFields({ voltageV: 32, breakingKA: 1 }),
+    feedFitting: fittingField('M6', 'Feed fastened by'),
+    wayFitting: fittingField('M4', 'Ways fastened by'),
   },
-  terminals: (v) => blockTerminals(v.ways, v.returnBar, layout),
-  electrical: (v) => blockModel(v.ways, v.returnBar, layout),
-  symbol: (v) => blockSymbol(v.ways, v.returnBar, layout),
+  terminals: (v) => blockTerminals(v.ways, v.returnBar, layout(v)),
+  electrical: (v) => blockModel(v.ways, v.returnBar, layout(v)),
+  symbol: (v) => blockSymbol(v.ways, v.returnBar, layout(v)),
   caption: (v) => captions([`${v.ways.length} ways`, figure(v.ratingA, 'A')]),
 })

@@ -14,7 +14,7 @@ export const STRIP_CLASSES = {
 } as const
 
 export const fuseBoltIn = defineKind({
-  ...fuseParts('M8', [circle(2.5, 2.5, 0.6, { fill: 'paper' }), circle(12.5, 2.5, 0.6, { fill: 'paper' })]),
+  ...fuseParts([circle(2.5, 2.5, 0.6, { fill: 'paper' }), circle(12.5, 2.5, 0.6, { fill: 'paper' })]),
   key: 'fuse-bolt-in',
   title: 'Bolt-in fuse',
   about: 'A fuse strip between two studs, for high currents near the batteries.',
@@ -25,5 +25,6 @@ export const fuseBoltIn = defineKind({
     ratings: STRIP_RATINGS,
     voltageV: 32,
     breakingKA: null,
+    fitting: 'M8',
   }),
 })

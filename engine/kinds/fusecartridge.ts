@@ -3,7 +3,7 @@ import { line } from './draw'
 import { fuseFields, fuseParts } from './fuse'
 
 export const fuseCartridge = defineKind({
-  ...fuseParts('M8', [line([5.25, 1.25, 5.25, 3.75]), line([9.75, 1.25, 9.75, 3.75])]),
+  ...fuseParts([line([5.25, 1.25, 5.25, 3.75]), line([9.75, 1.25, 9.75, 3.75])]),
   key: 'fuse-cartridge',
   title: 'Cartridge fuse',
   about: 'A fuse of high breaking capacity, for lithium banks and PV strings.',
@@ -23,5 +23,6 @@ export const fuseCartridge = defineKind({
     ],
     voltageV: 125,
     breakingKA: null,
+    fitting: 'M8',
   }),
 })

@@ -2,7 +2,7 @@ import { defineKind } from '../model/kind'
 import { fuseFields, fuseParts } from './fuse'
 
 export const fuseLargeBlade = defineKind({
-  ...fuseParts('blade 8'),
+  ...fuseParts(),
   key: 'fuse-large-blade',
   title: 'Large blade fuse',
   about: 'A single large blade fuse in a holder, 20 A to 120 A.',
@@ -14,5 +14,6 @@ export const fuseLargeBlade = defineKind({
     ratings: [20, 30, 40, 50, 60, 70, 80, 100, 120],
     voltageV: 32,
     breakingKA: null,
+    fitting: 'blade 8',
   }),
 })

@@ -2,7 +2,7 @@ import { defineKind, NOTHING } from '../model/kind'
 import { captions } from './caption'
 import { circle, line } from './draw'
 import { choice } from './field'
-import { SENDER_X, SENDER_Y, senderLink, senderSymbol, senderTerminals } from './sender'
+import { SENDER_X, SENDER_Y, senderFields, senderSymbol, senderTerminals } from './sender'
 
 const USES = { bottle: 'Bottle level', leak: 'Leak' }
 
@@ -15,9 +15,9 @@ export const gasSender = defineKind({
   words: ['LPG', 'gas', 'propane', 'bottle', 'leak', 'sensor'],
   fields: {
     use: choice('Reports', 'What it watches.', USES, 'bottle'),
-    data: senderLink('wireless'),
+    ...senderFields('wireless'),
   },
-  terminals: (v) => senderTerminals(v.data),
+  terminals: senderTerminals,
   electrical: () => NOTHING,
   // A gas bottle with its valve.
   symbol: (v) =>

@@ -4,6 +4,7 @@ import { captions, figure } from './caption'
 import { converterSymbol, efficiencyField, INPUT_SIGN, inputAmps, LOWER_Y, OUTPUT_SIGN } from './converter'
 import { takes } from './device'
 import { flag, number, result } from './field'
+import { fittingField } from './fitting'
 import { mainsLead, mainsTerminal, poleMarks, poles } from './poles'
 import { alternatingSign, directSign } from './sign'
 
@@ -34,6 +35,7 @@ export const inverterFields = {
     max: 24,
     group: 'Use',
   }),
+  fitting: fittingField('M8'),
   drawA: result(
     'Greatest battery current',
     'A',
@@ -63,8 +65,8 @@ export const inverter = defineKind({
   about: 'Makes mains voltage from the batteries; its mains side is for licensed persons only.',
   words: ['AC', '230 V', '120 V', 'sine', 'mains'],
   fields: inverterFields,
-  terminals: () => [
-    ...poles('left', '', 'battery'),
+  terminals: (v) => [
+    ...poles('left', '', 'battery', v.fitting),
     mainsTerminal('right', 'mains', 'mains output', LOWER_Y),
   ],
   electrical: (v, c) => ({

@@ -1,7 +1,7 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { converterSymbol, INPUT_SIGN, LOWER_Y, OUTPUT_SIGN, UPPER_Y } from './converter'
-import { linkField, linkMarks, linkTerminal } from './datalink'
+import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { arrow } from './draw'
 import { number } from './field'
 import { inverterAmps, inverterFields, inverterUse } from './inverter'
@@ -19,13 +19,13 @@ export const inverterCharger = defineKind({
   fields: {
     ...inverterFields,
     chargeA: number('Charge current', 'A', 'Greatest charge current into the batteries.', { required: true }),
-    data: linkField('wired'),
+    ...linkFields('wired'),
   },
   terminals: (v) => [
-    ...poles('left', '', 'battery'),
+    ...poles('left', '', 'battery', v.fitting),
     mainsTerminal('right', 'mains-in', 'mains supply', UPPER_Y),
     mainsTerminal('right', 'mains-out', 'mains output', LOWER_Y),
-    ...linkTerminal(v.data, 'up', 10, 0),
+    ...linkTerminal(v.data, 'up', 10, 0, v.dataPlug),
   ],
   electrical: (v, c) => {
     const drawA = inverterAmps(v, c)

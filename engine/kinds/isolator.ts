@@ -3,6 +3,7 @@ import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
 import { line } from './draw'
 import { number } from './field'
+import { fastened, fittingField } from './fitting'
 import { makeContact } from './sign'
 import { inLine } from './terminal'
 
@@ -25,8 +26,9 @@ export const isolator = defineKind({
     voltageV: number('Voltage rating', 'V', 'Highest direct voltage at which it may be opened under load.', {
       required: true,
     }),
+    fitting: fittingField('M10'),
   },
-  terminals: () => inLine(W, Y, undefined, { stud: 'M10' }),
+  terminals: (v) => inLine(W, Y, undefined, fastened(v.fitting)),
   electrical: (v) => contactModel(v.ratingA),
   // Disconnector: the fixed contact ends in a cross stroke.
   symbol: () => ({

@@ -2,6 +2,7 @@ import { defineKind } from '../model/kind'
 import { captions, known } from './caption'
 import { circle, line } from './draw'
 import { number } from './field'
+import { fastened, fittingField } from './fitting'
 import { terminal } from './terminal'
 
 export const junction = defineKind({
@@ -13,12 +14,13 @@ export const junction = defineKind({
   words: ['splice', 'joint', 'join', 'stud', 'tee', 'branch'],
   fields: {
     ratingA: number('Rating', 'A', 'Greatest current that may pass through it for long, if stated.'),
+    fitting: fittingField('splice'),
   },
-  terminals: () => [
-    terminal('left', 0, 2.5, 'l', 'left', 'any'),
-    terminal('right', 5, 2.5, 'r', 'right', 'any'),
-    terminal('up', 2.5, 0, 'u', 'upper', 'any'),
-    terminal('down', 2.5, 5, 'd', 'lower', 'any'),
+  terminals: (v) => [
+    terminal('left', 0, 2.5, 'l', 'left', 'any', fastened(v.fitting)),
+    terminal('right', 5, 2.5, 'r', 'right', 'any', fastened(v.fitting)),
+    terminal('up', 2.5, 0, 'u', 'upper', 'any', fastened(v.fitting)),
+    terminal('down', 2.5, 5, 'd', 'lower', 'any', fastened(v.fitting)),
   ],
   electrical: () => ({ merges: [['l', 'r', 'u', 'd']], branches: [], devices: [] }),
   symbol: () => ({

@@ -1,7 +1,9 @@
 import type { ValuesOf } from '../model/fields'
 import type { ElectricalContext, PartDevice } from '../model/kind'
+import type { FittingKey } from '../tables/fittings'
 import type { Amps, Volts } from '../units'
 import { choice, flag, number, result } from './field'
+import { fittingField } from './fitting'
 
 /** Usual figures of a kind of load, offered until typed over. Common practice, no source. */
 interface Usual {
@@ -10,6 +12,7 @@ interface Usual {
   readonly inrushS?: number
   readonly continuous?: boolean
   readonly hours?: number | null
+  readonly fitting?: FittingKey
 }
 
 export const loadFields = (usual: Usual = {}) => ({
@@ -55,6 +58,7 @@ export const loadFields = (usual: Usual = {}) => ({
     max: 24,
     group: 'Use',
   }),
+  fitting: fittingField(usual.fitting ?? 'tail'),
   worstA: result('Worst running current', 'A', 'Largest running current over the voltages of the system.'),
 })
 export type LoadValues = ValuesOf<ReturnType<typeof loadFields>>

@@ -3,6 +3,7 @@ import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
 import { takes } from './device'
 import { number } from './field'
+import { fittingField } from './fitting'
 import { byVoltage, sensedSymbol, sensedTerminals } from './sensedcontact'
 
 export const lowVoltageCutOut = defineKind({
@@ -22,8 +23,9 @@ export const lowVoltageCutOut = defineKind({
     }),
     closesV: number('Closes at', 'V', 'Rising voltage at which it puts them back.', { group: 'Thresholds' }),
     supplyA: number('Own current', 'A', 'Current of its electronics.', { initial: 0.01 }),
+    fitting: fittingField('M8'),
   },
-  terminals: () => sensedTerminals(['supply side', 'load side']),
+  terminals: (v) => sensedTerminals(['supply side', 'load side'], v),
   electrical: (v) =>
     contactModel(
       v.ratingA,

@@ -1,9 +1,10 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { converterSymbol, INPUT_SIGN, OUTPUT_SIGN, UPPER_Y } from './converter'
-import { linkField, linkMarks, linkTerminal } from './datalink'
+import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { gives } from './device'
 import { number } from './field'
+import { fittingField } from './fitting'
 import { mainsLead, mainsTerminal, poleMarks, poles } from './poles'
 import { alternatingSign, directSign } from './sign'
 
@@ -19,12 +20,13 @@ export const mainsCharger = defineKind({
       required: true,
       standard: [5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 100],
     }),
-    data: linkField('none'),
+    fitting: fittingField('clamp 16'),
+    ...linkFields('none'),
   },
   terminals: (v) => [
     mainsTerminal('left', 'mains', 'mains supply', UPPER_Y),
-    ...poles('right', '', 'output'),
-    ...linkTerminal(v.data, 'up', 10, 0),
+    ...poles('right', '', 'output', v.fitting),
+    ...linkTerminal(v.data, 'up', 10, 0, v.dataPlug),
   ],
   electrical: (v) => ({
     merges: [],

@@ -1,9 +1,10 @@
 import type { ValuesOf } from '../model/fields'
 import { defineKind } from '../model/kind'
 import { captions } from './caption'
-import { waves } from './datalink'
+import { plugField, plugged, waves } from './datalink'
 import { line, rect } from './draw'
 import { count, counted } from './field'
+import { fittingField } from './fitting'
 import {
   BOX_W,
   boxHeight,
@@ -34,19 +35,34 @@ const wirelessMax = count(
   99,
 )
 
-const fields = { dataPorts, tankInputs, temperatureInputs, wirelessMax, supplyA: supplyField(0.3) }
+const fields = {
+  dataPorts,
+  tankInputs,
+  temperatureInputs,
+  wirelessMax,
+  supplyA: supplyField(0.3),
+  fitting: fittingField('clamp 2.5'),
+  dataPlug: plugField('unknown', 'Plug of its data ports'),
+  inputPlug: plugField('open', 'Ends at its inputs'),
+}
 
-const numbered = (n: number, key: string, name: string, mark: string): readonly Port[] =>
+interface HubPort extends Port {
+  /** For a sender, not for a data lead. */
+  readonly input: boolean
+}
+
+const numbered = (n: number, key: string, name: string, mark: string, input: boolean): readonly HubPort[] =>
   Array.from({ length: n }, (_, i) => ({
     key: `${key}${i + 1}`,
     name: `${name} ${i + 1}`,
     mark: `${mark}${i + 1}`,
+    input,
   }))
 
-const portsOf = (v: ValuesOf<typeof fields>): readonly Port[] => [
-  ...numbered(counted(v.dataPorts, dataPorts), 'data', 'data port', 'D'),
-  ...numbered(counted(v.tankInputs, tankInputs), 'tank', 'tank input', 'L'),
-  ...numbered(counted(v.temperatureInputs, temperatureInputs), 'temp', 'temperature input', 'T'),
+const portsOf = (v: ValuesOf<typeof fields>): readonly HubPort[] => [
+  ...numbered(counted(v.dataPorts, dataPorts), 'data', 'data port', 'D', false),
+  ...numbered(counted(v.tankInputs, tankInputs), 'tank', 'tank input', 'L', true),
+  ...numbered(counted(v.temperatureInputs, temperatureInputs), 'temp', 'temperature input', 'T', true),
 ]
 
 export const monitorHub = defineKind({
@@ -58,9 +74,12 @@ export const monitorHub = defineKind({
   words: ['monitor', 'hub', 'gateway', 'control', 'readings'],
   fields,
   terminals: (v) => [
-    ...supplyPoles(),
+    ...supplyPoles(v),
     ...portsOf(v).map((p, i) =>
-      terminal('right', BOX_W, portY(i), p.key, p.name, 'data', { mark: p.mark, takes: 1 }),
+      terminal('right', BOX_W, portY(i), p.key, p.name, 'data', {
+        mark: p.mark,
+        ...plugged(p.input ? v.inputPlug : v.dataPlug),
+      }),
     ),
   ],
   electrical: (v) => supplyModel(v.supplyA),

@@ -1,9 +1,11 @@
 import type { Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
+import type { FittingKey } from '../tables/fittings'
 import type { Amps, Millimetres } from '../units'
 import { takes } from './device'
 import { line, rect, text } from './draw'
 import { number } from './field'
+import { fastened } from './fitting'
 import { twoPoles } from './terminal'
 
 /** Boxes of the monitor: supply on the left, ports in rows on the right. */
@@ -23,7 +25,8 @@ export const boxHeight = (ports: number): Millimetres => PITCH * Math.max(3, por
 export const supplyField = (initial: Amps) =>
   number('Own current', 'A', 'Current that it takes for itself.', { initial })
 
-export const supplyPoles = (): readonly Terminal[] => twoPoles('left', 0, 2.5, 10, 'in')
+export const supplyPoles = (v: { readonly fitting: FittingKey }): readonly Terminal[] =>
+  twoPoles('left', 0, 2.5, 10, 'in', fastened(v.fitting))
 
 export const supplyModel = (amps: Amps | null) => ({
   merges: [],

@@ -3,6 +3,7 @@ import { captions, figure } from './caption'
 import { contactModel } from './contact'
 import { line } from './draw'
 import { number } from './field'
+import { fastened, fittingField } from './fitting'
 import { makeContact } from './sign'
 import { inLine } from './terminal'
 
@@ -22,8 +23,9 @@ export const panelSwitch = defineKind({
       required: true,
       standard: [3, 6, 10, 15, 16, 20],
     }),
+    fitting: fittingField('blade 6.3'),
   },
-  terminals: () => inLine(W, Y, undefined, { stud: 'blade 6.3' }),
+  terminals: (v) => inLine(W, Y, undefined, fastened(v.fitting)),
   electrical: (v) => contactModel(v.ratingA),
   // Worked by hand: a broken link from the lever to a short bar.
   symbol: () => ({

@@ -1,25 +1,41 @@
 import type { Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
+import type { FittingKey } from '../tables/fittings'
 import { CONVERTER_H, CONVERTER_W, LOWER_Y, UPPER_Y } from './converter'
 import { line, text } from './draw'
+import { fastened } from './fitting'
 import { terminal } from './terminal'
 
 /** Terminals of a converter box: two poles on a side, or one negative for both sides at the bottom. */
 
-export const poles = (side: 'left' | 'right', prefix: string, name: string): readonly Terminal[] => {
+export const poles = (
+  side: 'left' | 'right',
+  prefix: string,
+  name: string,
+  form: FittingKey,
+): readonly Terminal[] => {
   const x = side === 'left' ? 0 : CONVERTER_W
   const use = side === 'left' ? (['in', 'out'] as const) : (['out', 'in'] as const)
   const label = name === '' ? '' : `${name}, `
   return [
-    terminal(side, x, UPPER_Y, `${prefix}+`, `${label}positive`, 'positive', { mark: '+', use: use[0] }),
-    terminal(side, x, LOWER_Y, `${prefix}-`, `${label}negative`, 'negative', { mark: '−', use: use[1] }),
+    terminal(side, x, UPPER_Y, `${prefix}+`, `${label}positive`, 'positive', {
+      mark: '+',
+      use: use[0],
+      ...fastened(form),
+    }),
+    terminal(side, x, LOWER_Y, `${prefix}-`, `${label}negative`, 'negative', {
+      mark: '−',
+      use: use[1],
+      ...fastened(form),
+    }),
   ]
 }
 
-export const sharedNegative = (): Terminal =>
+export const sharedNegative = (form: FittingKey): Terminal =>
   terminal('down', CONVERTER_W / 2, CONVERTER_H, '-', 'negative, shared', 'negative', {
     mark: '−',
     use: 'out',
+    ...fastened(form),
   })
 
 /** Leads and signs of the two poles on a side; `negative` false where the negative is shared. */

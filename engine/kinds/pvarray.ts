@@ -4,6 +4,7 @@ import { captions, figure, plain } from './caption'
 import { gives } from './device'
 import { arrow, line, rect, text } from './draw'
 import { count, counted, number, result } from './field'
+import { fittingField } from './fitting'
 import { supplyTerminals } from './supply'
 
 /** Irradiance above the standard 1000 W/m²: 1.25 (NEC 690.8(A)(1), as restated in public). */
@@ -35,6 +36,7 @@ const fields = {
     'A',
     'Rating of the fuse in each string, where strings have one. Empty: none is fitted.',
   ),
+  fitting: fittingField('PV connector'),
   arrayIscA: result('Array short-circuit current', 'A', 'Short-circuit current of all strings.'),
   arrayMaxA: result('Greatest current', 'A', 'The same times 1.25, for sun stronger than the standard one.'),
   arrayVocV: result('String open-circuit voltage', 'V', 'At 25 °C; more when cold.'),
@@ -64,7 +66,7 @@ export const pvArray = defineKind({
   about: 'Photovoltaic modules of one type, in strings side by side.',
   words: ['solar', 'panel', 'module', 'photovoltaic', 'string'],
   fields,
-  terminals: () => supplyTerminals('PV connector'),
+  terminals: supplyTerminals,
   electrical: (v) => ({
     merges: [],
     branches: [],

@@ -1,9 +1,10 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { byCoil, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
-import { contact } from './contact'
+import { contact, contactFitting, contactForm } from './contact'
 import { text } from './draw'
 import { number } from './field'
+import { fastened } from './fitting'
 import { LEVER_MIDDLE, makeContact } from './sign'
 import { terminal } from './terminal'
 
@@ -23,13 +24,17 @@ export const relay = defineKind({
       required: true,
       standard: [20, 30, 40, 50, 70, 80, 100, 120, 150, 200, 250, 300, 500],
     }),
+    fitting: contactFitting,
     ...coilFields,
   },
-  terminals: () => [
-    terminal('left', 0, Y, '30', 'contact, feed', 'any', { mark: '30', use: 'in' }),
-    terminal('right', W, Y, '87', 'contact, make', 'any', { mark: '87', use: 'out' }),
-    ...coilTerminals(W, 12.5),
-  ],
+  terminals: (v) => {
+    const by = fastened(contactForm(v))
+    return [
+      terminal('left', 0, Y, '30', 'contact, feed', 'any', { mark: '30', use: 'in', ...by }),
+      terminal('right', W, Y, '87', 'contact, make', 'any', { mark: '87', use: 'out', ...by }),
+      ...coilTerminals(W, 12.5, v),
+    ]
+  },
   electrical: (v) => ({
     merges: [],
     branches: [contact('30', '87', v.ratingA, { key: '30-87', name: 'contact 30 to 87', ...byCoil('fed') })],

@@ -1,9 +1,10 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { byCoil, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
-import { contact } from './contact'
+import { contact, contactFitting, contactForm } from './contact'
 import { line, text } from './draw'
 import { number } from './field'
+import { fastened } from './fitting'
 import { pivot } from './sign'
 import { terminal } from './terminal'
 
@@ -26,14 +27,18 @@ export const relayChangeover = defineKind({
       required: true,
       standard: [10, 20, 30, 40],
     }),
+    fitting: contactFitting,
     ...coilFields,
   },
-  terminals: () => [
-    terminal('left', 0, 7.5, '30', 'contact, common', 'any', { mark: '30', use: 'in' }),
-    terminal('right', W, 5, '87a', 'contact, break', 'any', { mark: '87a', use: 'out' }),
-    terminal('right', W, 10, '87', 'contact, make', 'any', { mark: '87', use: 'out' }),
-    ...coilTerminals(W, 17.5),
-  ],
+  terminals: (v) => {
+    const by = fastened(contactForm(v))
+    return [
+      terminal('left', 0, 7.5, '30', 'contact, common', 'any', { mark: '30', use: 'in', ...by }),
+      terminal('right', W, 5, '87a', 'contact, break', 'any', { mark: '87a', use: 'out', ...by }),
+      terminal('right', W, 10, '87', 'contact, make', 'any', { mark: '87', use: 'out', ...by }),
+      ...coilTerminals(W, 17.5, v),
+    ]
+  },
   electrical: (v) => ({
     merges: [],
     branches: [

@@ -5,6 +5,7 @@ import { contact } from './contact'
 import { takes } from './device'
 import { line, rect, text } from './draw'
 import { number } from './field'
+import { fastened, fittingField } from './fitting'
 import { LEVER_MIDDLE, makeContact } from './sign'
 import { terminal } from './terminal'
 
@@ -23,19 +24,33 @@ export const relayLatching = defineKind({
       required: true,
       standard: [50, 80, 100, 160, 200, 260, 500],
     }),
+    fitting: fittingField('M8'),
     coilA: {
       ...coilFields.coilA,
       label: 'Pulse current',
       about: 'Current of a coil while it is pulsed.',
       initial: 1,
     },
+    coilFitting: coilFields.coilFitting,
   },
-  terminals: () => [
-    terminal('left', 0, 5, '30', 'contact, feed', 'any', { mark: '30', use: 'in' }),
-    terminal('right', W, 5, '87', 'contact, make', 'any', { mark: '87', use: 'out' }),
-    terminal('left', 0, 12.5, 'close', 'coil, close', 'positive', { mark: 'I', use: 'in' }),
-    terminal('left', 0, 17.5, 'open', 'coil, open', 'positive', { mark: 'O', use: 'in' }),
-    terminal('right', W, 15, '85', 'coils, return', 'negative', { mark: '85', use: 'out' }),
+  terminals: (v) => [
+    terminal('left', 0, 5, '30', 'contact, feed', 'any', { mark: '30', use: 'in', ...fastened(v.fitting) }),
+    terminal('right', W, 5, '87', 'contact, make', 'any', { mark: '87', use: 'out', ...fastened(v.fitting) }),
+    terminal('left', 0, 12.5, 'close', 'coil, close', 'positive', {
+      mark: 'I',
+      use: 'in',
+      ...fastened(v.coilFitting),
+    }),
+    terminal('left', 0, 17.5, 'open', 'coil, open', 'positive', {
+      mark: 'O',
+      use: 'in',
+      ...fastened(v.coilFitting),
+    }),
+    terminal('right', W, 15, '85', 'coils, return', 'negative', {
+      mark: '85',
+      use: 'out',
+      ...fastened(v.coilFitting),
+    }),
   ],
   electrical: (v) => ({
     merges: [],

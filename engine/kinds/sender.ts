@@ -1,6 +1,7 @@
 import type { SymbolDrawing, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
-import { waves } from './datalink'
+import type { PlugKey } from '../tables/plugs'
+import { plugField, plugged, waves } from './datalink'
 import { circle, line } from './draw'
 import { choice } from './field'
 import { terminal } from './terminal'
@@ -10,15 +11,26 @@ import { terminal } from './terminal'
 const SENDER_LINKS = { wired: 'Wired input', wireless: 'Wireless' } as const
 export type SenderLink = keyof typeof SENDER_LINKS
 
-export const senderLink = (initial: SenderLink) =>
-  choice('Data link', 'How the hub reaches it: an input of its type, or its radio.', SENDER_LINKS, initial)
+export const senderFields = (initial: SenderLink) => ({
+  data: choice(
+    'Data link',
+    'How the hub reaches it: an input of its type, or its radio.',
+    SENDER_LINKS,
+    initial,
+  ),
+  // Senders come with a lead of their own. Common practice, no source.
+  signalPlug: plugField('moulded', 'End of its signal lead'),
+})
 
 const W = 12.5
 const H = 10
 const Y = 5
 
-export const senderTerminals = (link: SenderLink): readonly Terminal[] =>
-  link === 'wired' ? [terminal('left', 0, Y, 'signal', 'signal', 'data', { takes: 1 })] : []
+export const senderTerminals = (v: {
+  readonly data: SenderLink
+  readonly signalPlug: PlugKey
+}): readonly Terminal[] =>
+  v.data === 'wired' ? [terminal('left', 0, Y, 'signal', 'signal', 'data', plugged(v.signalPlug))] : []
 
 /** Middle of the circle that holds the drawing of a sender. */
 export const SENDER_X = 7.5

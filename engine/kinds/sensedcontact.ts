@@ -1,6 +1,8 @@
 import type { PartBranch, SymbolDrawing, Terminal } from '../model/kind'
+import type { FittingKey } from '../tables/fittings'
 import type { Volts } from '../units'
 import { letter, line, rect } from './draw'
+import { fastened } from './fitting'
 import { LEVER_MIDDLE, makeContact } from './sign'
 import { inLine, terminal } from './terminal'
 
@@ -10,9 +12,16 @@ const W = 15
 const H = 15
 const Y = 5
 
-export const sensedTerminals = (names: readonly [string, string]): readonly Terminal[] => [
-  ...inLine(W, Y, names, { stud: 'M8' }),
-  terminal('down', 7.5, H, '31', 'supply, negative', 'negative', { mark: '31', use: 'out' }),
+export const sensedTerminals = (
+  names: readonly [string, string],
+  v: { readonly fitting: FittingKey },
+): readonly Terminal[] => [
+  ...inLine(W, Y, names, fastened(v.fitting)),
+  terminal('down', 7.5, H, '31', 'supply, negative', 'negative', {
+    mark: '31',
+    use: 'out',
+    ...fastened('blade 6.3'),
+  }),
 ]
 
 /** What works it: the voltage at its terminals `at` against terminal 31. */

@@ -1,9 +1,10 @@
 import type { ValuesOf } from '../model/fields'
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
-import { linkField, linkMarks, linkTerminal } from './datalink'
+import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { circle, letter, line, rect, text } from './draw'
 import { choice, number, result } from './field'
+import { fastened, fittingField } from './fitting'
 import { terminal } from './terminal'
 
 const W = 30
@@ -30,7 +31,9 @@ const fields = {
     initial: 50,
     standard: [50, 60, 75, 100],
   }),
-  data: linkField('wired'),
+  fitting: fittingField('M10'),
+  senseFitting: fittingField('M4', 'Sense leads by'),
+  ...linkFields('wired'),
   resistanceMOhm: result('Resistance', 'mΩ', 'Rated output divided by rated current.'),
 }
 
@@ -51,14 +54,20 @@ export const shunt = defineKind({
   about: 'Measures current in a return: all that passes between its two studs, and only that.',
   words: ['shunt', 'battery monitor', 'current sensor', 'meter', 'load shunt'],
   fields,
-  terminals: (v) => [
-    terminal('left', 0, Y, 'b', 'battery side', 'any', { mark: 'battery', stud: 'M10' }),
-    terminal('right', W, Y, 's', farSide(v.role).name, 'any', { mark: farSide(v.role).mark, stud: 'M10' }),
-    terminal('down', TAPS[0], H, 'sense-b', 'sense, battery side', 'sense', { takes: 1 }),
-    terminal('down', TAPS[1], H, 'sense-s', 'sense, far side', 'sense', { takes: 1 }),
-    terminal('down', MIDDLE, H, 'sense-v', 'voltage sense', 'sense', { mark: 'V', takes: 1 }),
-    ...linkTerminal(v.data, 'up', MIDDLE, 0),
-  ],
+  terminals: (v) => {
+    const sense = { ...fastened(v.senseFitting), takes: 1 }
+    return [
+      terminal('left', 0, Y, 'b', 'battery side', 'any', { mark: 'battery', ...fastened(v.fitting) }),
+      terminal('right', W, Y, 's', farSide(v.role).name, 'any', {
+        mark: farSide(v.role).mark,
+        ...fastened(v.fitting),
+      }),
+      terminal('down', TAPS[0], H, 'sense-b', 'sense, battery side', 'sense', { ...sense }),
+      terminal('down', TAPS[1], H, 'sense-s', 'sense, far side', 'sense', { ...sense }),
+      terminal('down', MIDDLE, H, 'sense-v', 'voltage sense', 'sense', { mark: 'V', ...sense }),
+      ...linkTerminal(v.data, 'up', MIDDLE, 0, v.dataPlug),
+    ]
+  },
   // From the far side to the battery side: the return current of a load counts as positive.
   electrical: (v) => ({
     merges: [],

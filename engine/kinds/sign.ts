@@ -4,17 +4,20 @@ import { arc, circle, line } from './draw'
 
 /** Signs that several symbols share, after IEC 60617 practice. */
 
+/** Marks that keep standing, however their symbol is turned or mirrored, about a point that goes along with it. */
+export const standing = (x: Millimetres, y: Millimetres, marks: readonly Mark[]): readonly Mark[] =>
+  marks.map((mark) => ({ ...mark, upright: [x, y] as const }))
+
 /** Direct current: a stroke over a broken one, centred on a point. */
-export const directSign = (x: Millimetres, y: Millimetres): readonly Mark[] => [
-  line([x - 1.5, y - 0.5, x + 1.5, y - 0.5]),
-  ...[-1.5, -0.35, 0.8].map((dx) => line([x + dx, y + 0.5, x + dx + 0.7, y + 0.5])),
-]
+export const directSign = (x: Millimetres, y: Millimetres): readonly Mark[] =>
+  standing(x, y, [
+    line([x - 1.5, y - 0.5, x + 1.5, y - 0.5]),
+    ...[-1.5, -0.35, 0.8].map((dx) => line([x + dx, y + 0.5, x + dx + 0.7, y + 0.5])),
+  ])
 
 /** Alternating current: one wave, centred on a point. */
-export const alternatingSign = (x: Millimetres, y: Millimetres): readonly Mark[] => [
-  arc(x - 0.8, y + 0.1, 0.8, 180, 360),
-  arc(x + 0.8, y + 0.1, 0.8, 0, 180),
-]
+export const alternatingSign = (x: Millimetres, y: Millimetres): readonly Mark[] =>
+  standing(x, y, [arc(x - 0.8, y + 0.1, 0.8, 180, 360), arc(x + 0.8, y + 0.1, 0.8, 0, 180)])
 
 /** The pivot of a moving contact. */
 export const pivot = (x: Millimetres, y: Millimetres): Mark => circle(x, y, 0.5, { fill: 'ink', pen: 'thin' })

@@ -10,7 +10,7 @@ export const socket = defineKind({
   letter: 'X',
   about: 'An outlet for what is plugged in; its figure is what may be drawn from it at most.',
   words: ['outlet', 'USB', 'plug', 'accessory', 'power point'],
-  fields: loadFields({ continuous: false }),
+  fields: loadFields({ continuous: false, fitting: 'blade 6.3' }),
   // Two female contacts that open towards the plug, linked as one outlet.
   symbol: () => ({
     w: 15,

@@ -1,10 +1,11 @@
 import { defineKind } from '../model/kind'
 import { captions, figure, known } from './caption'
 import { converterSymbol, efficiencyField, INPUT_SIGN, OUTPUT_SIGN, suppliedByInput } from './converter'
-import { linkField, linkMarks, linkTerminal } from './datalink'
+import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { gives, takes } from './device'
 import { letter } from './draw'
 import { choice, flag, number } from './field'
+import { fittingField } from './fitting'
 import { poleMarks, poles } from './poles'
 import { directSign } from './sign'
 
@@ -46,12 +47,13 @@ export const solarController = defineKind({
       'Isolated',
       'PV negative and battery negative are apart; otherwise they are joined inside.',
     ),
-    data: linkField('wired'),
+    fitting: fittingField('clamp 16'),
+    ...linkFields('wired'),
   },
   terminals: (v) => [
-    ...poles('left', 'pv', 'PV'),
-    ...poles('right', 'bat', 'battery'),
-    ...linkTerminal(v.data, 'up', 10, 0),
+    ...poles('left', 'pv', 'PV', v.fitting),
+    ...poles('right', 'bat', 'battery', v.fitting),
+    ...linkTerminal(v.data, 'up', 10, 0, v.dataPlug),
   ],
   // The array alone limits what the input takes.
   electrical: (v) => ({

@@ -3,6 +3,7 @@ import { captions, figure } from './caption'
 import { LOAD_R, LOAD_X, LOAD_Y, loadModel, loadSymbol, loadTerminals } from './consumer'
 import { rect } from './draw'
 import { number } from './field'
+import { fittingField } from './fitting'
 
 export const spareWay = defineKind({
   key: 'spare-way',
@@ -15,6 +16,7 @@ export const spareWay = defineKind({
     currentA: number('Reserved current', 'A', 'Current that the conductors and fuses must be ready for.', {
       required: true,
     }),
+    fitting: fittingField('unknown'),
   },
   terminals: loadTerminals,
   electrical: (v) => loadModel(v.currentA),

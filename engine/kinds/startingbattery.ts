@@ -12,7 +12,7 @@ export const startingBattery = defineKind({
   about: "The vehicle's own battery, which starts the engine.",
   words: ['starter', 'cranking', 'vehicle', 'engine', 'crank'],
   fields: {
-    ...batteryFields('flooded'),
+    ...batteryFields('flooded', 'post M8'),
     crankingA: number(
       'Cold cranking current',
       'A',
@@ -22,7 +22,7 @@ export const startingBattery = defineKind({
       },
     ),
   },
-  terminals: () => postsOf(),
+  terminals: postsOf,
   electrical: (v) => ({ merges: [], branches: [], devices: [batteryDevice(v)] }),
   results: batteryResults,
   symbol: () => batterySymbol([letter(13.5, 6.25, 'S', 2.5)]),

@@ -11,6 +11,7 @@ import {
 } from './converter'
 import { gives, takes } from './device'
 import { flag, number, result } from './field'
+import { fittingField } from './fitting'
 import { poleMarks, poles, sharedNegative, sharedNegativeMarks } from './poles'
 import { directSign } from './sign'
 
@@ -23,6 +24,7 @@ const fields = {
   }),
   efficiency: efficiencyField(90),
   isolated: flag('Isolated', 'Input and output have no common negative; otherwise they share one terminal.'),
+  fitting: fittingField('clamp 10'),
   inputA: result('Input current', 'A', 'Greatest input current, at the lowest system voltage.'),
 }
 
@@ -39,8 +41,12 @@ export const stepDown = defineKind({
   fields,
   terminals: (v) =>
     v.isolated
-      ? [...poles('left', 'in', 'input'), ...poles('right', 'out', 'output')]
-      : [poles('left', 'in', 'input')[0]!, poles('right', 'out', 'output')[0]!, sharedNegative()],
+      ? [...poles('left', 'in', 'input', v.fitting), ...poles('right', 'out', 'output', v.fitting)]
+      : [
+          poles('left', 'in', 'input', v.fitting)[0]!,
+          poles('right', 'out', 'output', v.fitting)[0]!,
+          sharedNegative(v.fitting),
+        ],
   electrical: (v, c) => ({
     merges: [],
     branches: [],

@@ -1,10 +1,12 @@
 import type { ValuesOf } from '../model/fields'
 import type { PartDevice, SymbolDrawing, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
+import type { FittingKey } from '../tables/fittings'
 import { REST_VOLTAGE } from '../tables/restvoltage'
 import type { Volts } from '../units'
 import { line, text } from './draw'
 import { choice, number, result } from './field'
+import { fastened, fittingField } from './fitting'
 import { twoPoles } from './terminal'
 
 /** What the kinds of battery share. */
@@ -20,7 +22,7 @@ type Chemistry = keyof typeof CHEMISTRY
 /** Rest voltage of a full battery for each 12 V: 4 × 3.2 V nominal; 6 lead-acid cells. Common practice, no source. */
 const REST_V: Readonly<Record<Chemistry, Volts>> = { lfp: 12.8, agm: 12.8, gel: 12.8, flooded: 12.6 }
 
-export const batteryFields = (chemistry: Chemistry) => ({
+export const batteryFields = (chemistry: Chemistry, form: FittingKey) => ({
   chemistry: choice('Chemistry', 'What kind of cells the battery is made of.', CHEMISTRY, chemistry),
   volts: choice(
     'Nominal voltage',
@@ -61,6 +63,7 @@ export const batteryFields = (chemistry: Chemistry) => ({
     { group: 'Fault' },
   ),
   massKg: number('Mass', 'kg', 'Mass of this one battery.', { group: 'Body' }),
+  fitting: fittingField(form),
   restV: result('Rest voltage', 'V', 'Voltage of the full battery without load, from its chemistry.'),
   energyWh: result('Energy', 'Wh', 'Rest voltage times capacity.'),
 })
@@ -106,7 +109,8 @@ export function batteryDevice(v: BatteryValues): PartDevice {
 const W = 15
 const H = 12.5
 
-export const postsOf = (): readonly Terminal[] => twoPoles('right', W, 2.5, 10, 'out', { stud: 'M8' })
+export const postsOf = (v: Pick<BatteryValues, 'fitting'>): readonly Terminal[] =>
+  twoPoles('right', W, 2.5, 10, 'out', fastened(v.fitting))
 
 /** Two cells, the long plate positive, a broken line for the cells between. */
 export const batterySymbol = (more: readonly Mark[] = []): SymbolDrawing => ({

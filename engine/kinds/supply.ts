@@ -1,6 +1,8 @@
 import type { SymbolDrawing, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
+import type { FittingKey } from '../tables/fittings'
 import { line, text } from './draw'
+import { fastened } from './fitting'
 import { twoPoles } from './terminal'
 
 /** The frame that sources share: both poles on the right, the drawing between the leads. */
@@ -13,8 +15,8 @@ export const SUPPLY_X = 5
 export const SUPPLY_Y = 6.25
 export const SUPPLY_R = 3
 
-export const supplyTerminals = (stud: string): readonly Terminal[] =>
-  twoPoles('right', W, 2.5, 10, 'out', { stud })
+export const supplyTerminals = (v: { readonly fitting: FittingKey }): readonly Terminal[] =>
+  twoPoles('right', W, 2.5, 10, 'out', fastened(v.fitting))
 
 export const supplySymbol = (marks: readonly Mark[]): SymbolDrawing => ({
   w: W,

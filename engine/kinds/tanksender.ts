@@ -2,7 +2,7 @@ import { defineKind, NOTHING } from '../model/kind'
 import { captions, known } from './caption'
 import { line } from './draw'
 import { choice, number } from './field'
-import { SENDER_X, SENDER_Y, senderLink, senderSymbol, senderTerminals } from './sender'
+import { SENDER_X, SENDER_Y, senderFields, senderSymbol, senderTerminals } from './sender'
 
 const CONTENTS = {
   fresh: 'Fresh water',
@@ -28,9 +28,9 @@ export const tankSender = defineKind({
       { resistance: 'Resistance', voltage: 'Voltage', current: 'Current' },
       'resistance',
     ),
-    data: senderLink('wired'),
+    ...senderFields('wired'),
   },
-  terminals: (v) => senderTerminals(v.data),
+  terminals: senderTerminals,
   electrical: () => NOTHING,
   symbol: (v) =>
     senderSymbol(v.data, [

@@ -2,7 +2,7 @@ import { defineKind, NOTHING } from '../model/kind'
 import { captions } from './caption'
 import { letter } from './draw'
 import { words } from './field'
-import { SENDER_X, SENDER_Y, senderLink, senderSymbol, senderTerminals } from './sender'
+import { SENDER_X, SENDER_Y, senderFields, senderSymbol, senderTerminals } from './sender'
 
 export const temperatureSender = defineKind({
   key: 'temperature-sender',
@@ -13,9 +13,9 @@ export const temperatureSender = defineKind({
   words: ['temperature', 'thermometer', 'probe', 'sensor'],
   fields: {
     of: words('Of', 'What it measures: battery, fridge, outside.'),
-    data: senderLink('wired'),
+    ...senderFields('wired'),
   },
-  terminals: (v) => senderTerminals(v.data),
+  terminals: senderTerminals,
   electrical: () => NOTHING,
   symbol: (v) => senderSymbol(v.data, [letter(SENDER_X, SENDER_Y, 't°', 2.5)]),
   caption: (v) => captions(v.of),

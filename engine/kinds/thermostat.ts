@@ -3,6 +3,7 @@ import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
 import { letter, line, rect } from './draw'
 import { choice, number } from './field'
+import { fastened, fittingField } from './fitting'
 import { LEVER_MIDDLE, makeContact } from './sign'
 import { inLine } from './terminal'
 
@@ -21,8 +22,9 @@ export const thermostat = defineKind({
     ratingA: number('Rating', 'A', 'Current that the closed contact may carry for long.', { required: true }),
     atC: number('Switches at', '°C', 'Temperature at which it switches.', { min: -60 }),
     closes: choice('Closes', 'Which way it works.', { rising: 'When warm', falling: 'When cold' }, 'rising'),
+    fitting: fittingField('blade 6.3'),
   },
-  terminals: () => inLine(W, Y),
+  terminals: (v) => inLine(W, Y, undefined, fastened(v.fitting)),
   electrical: (v) => contactModel(v.ratingA),
   symbol: () => ({
     w: W,

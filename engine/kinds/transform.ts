@@ -34,6 +34,7 @@ export function turnSide(side: Side, { turn, mirrored }: Stance): Side {
 }
 
 export function turnMark(mark: Mark, s: Stance): Mark {
+  if (mark.upright) return standingMark(mark, mark.upright, s)
   switch (mark.is) {
     case 'line':
       return { ...mark, points: mark.points.map((p) => turnPoint(p, s)) }
@@ -46,6 +47,15 @@ export function turnMark(mark: Mark, s: Stance): Mark {
     case 'text':
       return turnText(mark, s)
   }
+}
+
+/** A sign moved to where its point has gone. */
+function standingMark(mark: Mark, point: XY, s: Stance): Mark {
+  const to = turnPoint(point, s)
+  const moved = ([x, y]: XY): XY => [x + to[0] - point[0], y + to[1] - point[1]]
+  return mark.is === 'line'
+    ? { ...mark, points: mark.points.map(moved), upright: to }
+    : { ...mark, at: moved(mark.at), upright: to }
 }
 
 /**

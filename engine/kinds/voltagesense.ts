@@ -1,7 +1,8 @@
 import { defineKind, NOTHING } from '../model/kind'
 import { captions } from './caption'
-import { linkField, linkMarks, linkTerminal } from './datalink'
+import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { circle, letter, line, text } from './draw'
+import { fastened, fittingField } from './fitting'
 import { terminal } from './terminal'
 
 export const voltageSense = defineKind({
@@ -11,11 +12,21 @@ export const voltageSense = defineKind({
   letter: 'B',
   about: 'Reads the voltage between two points; its leads carry no supply current and need a small fuse.',
   words: ['voltmeter', 'voltage sensor', 'sense lead', 'meter'],
-  fields: { data: linkField('wired') },
+  fields: { fitting: fittingField('clamp 2.5'), ...linkFields('wired') },
   terminals: (v) => [
-    terminal('left', 0, 5, '+', 'sense, positive', 'sense', { mark: '+', use: 'in', takes: 1 }),
-    terminal('left', 0, 12.5, '-', 'sense, negative', 'sense', { mark: '−', use: 'out', takes: 1 }),
-    ...linkTerminal(v.data, 'up', 10, 0),
+    terminal('left', 0, 5, '+', 'sense, positive', 'sense', {
+      mark: '+',
+      use: 'in',
+      ...fastened(v.fitting),
+      takes: 1,
+    }),
+    terminal('left', 0, 12.5, '-', 'sense, negative', 'sense', {
+      mark: '−',
+      use: 'out',
+      ...fastened(v.fitting),
+      takes: 1,
+    }),
+    ...linkTerminal(v.data, 'up', 10, 0, v.dataPlug),
   ],
   electrical: () => NOTHING,
   symbol: (v) => ({

@@ -1,9 +1,11 @@
 import type { ValueOf } from '../model/fields'
 import type { Electrical, Terminal } from '../model/kind'
+import type { FittingKey } from '../tables/fittings'
 import type { Amps, Millimetres } from '../units'
 import { plain } from './caption'
 import { textWidth } from './draw'
 import { number, rows, words } from './field'
+import { fastened } from './fitting'
 import { fuseOhms } from './resistance'
 import { terminal } from './terminal'
 
@@ -28,8 +30,8 @@ export type Ways = ValueOf<ReturnType<typeof waysField>>
 export interface BlockLayout {
   /** Feed terminals on the left, from the top. */
   readonly feeds: number
-  readonly feedStud: string
-  readonly wayStud: string
+  readonly feedFitting: FittingKey
+  readonly wayFitting: FittingKey
   /** Bolt-in fuses on a flat bar; otherwise fuses that are pushed in. */
   readonly bolted: boolean
 }
@@ -68,7 +70,7 @@ export function blockTerminals(ways: Ways, returnBar: boolean, o: BlockLayout): 
   const feeds = feedKeys(o).map((key, i) =>
     terminal('left', 0, rowY(i), key, o.feeds === 1 ? 'feed' : `feed ${i + 1}`, 'positive', {
       use: 'in',
-      stud: o.feedStud,
+      ...fastened(o.feedFitting),
     }),
   )
   const w = blockWidth(ways)
@@ -76,7 +78,7 @@ export function blockTerminals(ways: Ways, returnBar: boolean, o: BlockLayout): 
     terminal('right', w, rowY(i), `${i + 1}`, `way ${i + 1}`, 'positive', {
       mark: `${i + 1}`,
       use: 'out',
-      stud: o.wayStud,
+      ...fastened(o.wayFitting),
     }),
   )
   if (!returnBar) return [...feeds, ...outs]
@@ -85,13 +87,13 @@ export function blockTerminals(ways: Ways, returnBar: boolean, o: BlockLayout): 
     ...outs,
     terminal('left', 0, rowY(n), 'return', 'return bar, common', 'negative', {
       use: 'out',
-      stud: o.feedStud,
+      ...fastened(o.feedFitting),
     }),
     ...ways.map((_, i) =>
       terminal('right', w, rowY(n + i), `r${i + 1}`, `return ${i + 1}`, 'negative', {
         mark: `${i + 1}`,
         use: 'in',
-        stud: o.wayStud,
+        ...fastened(o.wayFitting),
       }),
     ),
   ]

@@ -23,7 +23,7 @@ export interface Terminal {
   readonly side: Side
   /** How many conductors it takes; absent: one lug is usual but nothing is known. */
   readonly takes?: number
-  /** Stud or screw: "M8", "blade 6.3". */
+  /** How conductors are fastened, a key of `tables/fittings.ts`; of a data port, what its lead needs (`tables/plugs.ts`). */
   readonly stud?: string
 }
 

@@ -1,4 +1,5 @@
 import { amount, numberFact } from './figures'
+import { formWords, piecesFor } from './forms'
 import { conductorName, listed, partName } from './names'
 import { listFact, textFact, type Wording } from './sentence'
 
@@ -63,9 +64,9 @@ export const ratingWords: Readonly<Record<string, Wording>> = {
     title:
       textFact(f, 'thick') === 'true'
         ? 'Conductor too thick for the terminal'
-        : 'Conductor too thin for the stud',
-    text: `${conductorName(d, textFact(f, 'conductor'))} of ${amount(f, 'actual')} ends at ${textFact(f, 'terminal')} of ${partName(d, textFact(f, 'part'))} (${textFact(f, 'stud')}); lugs for that are commonly made ${textFact(f, 'thick') === 'true' ? 'up to' : 'from'} ${amount(f, 'limit')}${textFact(f, 'thick') === 'true' ? '' : ' on'}.`,
-    todo: 'Check that there is a lug that fits; never drill one out, and never cut strands away.',
+        : 'Conductor too thin for the terminal',
+    text: `${conductorName(d, textFact(f, 'conductor'))} of ${amount(f, 'actual')} ends at ${textFact(f, 'terminal')} of ${partName(d, textFact(f, 'part'))} (${formWords(textFact(f, 'stud'))}); ${piecesFor(textFact(f, 'stud'))} for that are commonly made ${textFact(f, 'thick') === 'true' ? 'up to' : 'from'} ${amount(f, 'limit')}${textFact(f, 'thick') === 'true' ? '' : ' on'}.`,
+    todo: 'Check that there is a lug or ferrule that fits; never drill one out, and never cut strands away.',
   }),
   R1: (f, d) => ({
     title: 'Charged harder than allowed',

@@ -23,20 +23,22 @@ const printed = (key: string, ...columns: string[]): string[][] => {
 }
 
 describe('conductors', () => {
+  const [TAB, JOINT] = ['2.5 mm² push-on 6.3', '2.5 mm² crimp joint']
+
   it('say each conductor once, by number, with ends, lugs and lengths as cut', () => {
     expect(
       printed('conductors', 'marker', 'fromTerminal', 'fromLug', 'toLug', 'size', 'length', 'cut', 'sleeve'),
     ).toEqual([
       ['W2 G1:+ / F1:1', 'positive', '16 mm² × M8', '16 mm² × M8', '16 mm²', '0.20', '0.40', '8.3'],
       ['W3 F1:2 / F2:in', 'load side', '16 mm² × M8', '16 mm² × M6', '16 mm²', '1.50', '1.70', '8.3'],
-      ['W4 F2:1 / K1:30', 'way 1', '2.5 mm² × M4', '–', '2.5 mm²', '4.00', '4.20', '3.6'],
-      ['W5 K1:87 / M1:+', 'contact, make (87)', '–', '–', '2.5 mm²', '12.00', '12.20', '3.6'],
-      ['W6 M1:− / W1:1', 'negative', '–', '2.5 mm² × M6', '2.5 mm²', '12.00', '12.20', '3.6'],
-      ['W7 F2:2 / E1:+', 'way 2', '2.5 mm² × M4', '–', '2.5 mm²', '17.00', '17.20', '3.6'],
-      ['W8 E1:− / W1:1', 'negative', '–', '2.5 mm² × M6', '2.5 mm²', '–', '–', '3.6'],
+      ['W4 F2:1 / K1:30', 'way 1', '2.5 mm² × M4', TAB, '2.5 mm²', '4.00', '4.20', '3.6'],
+      ['W5 K1:87 / M1:+', 'contact, make (87)', TAB, JOINT, '2.5 mm²', '12.00', '12.20', '3.6'],
+      ['W6 M1:− / W1:1', 'negative', JOINT, '2.5 mm² × M6', '2.5 mm²', '12.00', '12.20', '3.6'],
+      ['W7 F2:2 / E1:+', 'way 2', '2.5 mm² × M4', JOINT, '2.5 mm²', '17.00', '17.20', '3.6'],
+      ['W8 E1:− / W1:1', 'negative', JOINT, '2.5 mm² × M6', '2.5 mm²', '–', '–', '3.6'],
       ['W9 K1:30 / S1:1', 'contact, feed (30)', '–', '–', '–', '1.00', '1.20', '–'],
-      ['W10 S1:2 / K1:86', 'load side', '2.5 mm² × blade 6.3', '–', '2.5 mm²', '1.00', '1.20', '3.6'],
-      ['W11 K1:85 / W1:2', 'coil, return (85)', '–', '2.5 mm² × M6', '2.5 mm²', '31.00', '31.20', '3.6'],
+      ['W10 S1:2 / K1:86', 'load side', TAB, TAB, '2.5 mm²', '1.00', '1.20', '3.6'],
+      ['W11 K1:85 / W1:2', 'coil, return (85)', TAB, '2.5 mm² × M6', '2.5 mm²', '31.00', '31.20', '3.6'],
       ['W12 G1:− / W1:3', 'negative', '16 mm² × M8', '16 mm² × M6', '16 mm²', '1.00', '1.20', '8.3'],
     ])
   })
@@ -179,11 +181,11 @@ describe('the other tables', () => {
     )
   })
 
-  it('counts two lugs and two sleeves for every conductor that is cut', () => {
+  it('counts a fitting and a sleeve for both ends of every conductor that is cut', () => {
     const rows = schedule('lugs').rows
     const count = (section: string) =>
       rows.filter((r) => r.cells.section === section).reduce((n, r) => n + Number(r.cells.count), 0)
-    expect(count('Lugs')).toBe(22)
+    expect(count('Lugs, ferrules and joints')).toBe(22)
     expect(count('Sleeves')).toBe(22)
     expect(printed('lugs', 'what', 'size', 'stud', 'hole', 'count').filter((r) => r[1] === '16 mm²')).toEqual(
       [
@@ -192,6 +194,31 @@ describe('the other tables', () => {
         ['Sleeve', '16 mm²', '', '', '6'],
       ],
     )
+  })
+
+  it('counts what a terminal needs once: a joint, a splice, the clamp of a post', () => {
+    const d = design()
+      .part('starting-battery', 'G1')
+      .part('junction', 'X1')
+      .part('load', 'E1')
+      .part('spare-way', 'E2')
+      .join('G1.+', 'X1.l', { size: '6mm2' })
+      .join('G1.+', 'X1.u', { size: '4mm2' })
+      .join('X1.r', 'E1.+', { size: '4mm2' })
+      .join('X1.d', 'E1.+', { size: '6mm2' })
+      .join('E2.+', 'E1.-', { size: '1mm2' })
+      .build()
+    const lugs = schedulesOf(d, analyse(d).answers).find((s) => s.key === 'lugs')!
+    const told = lugs.rows.filter((r) => r.cells.what !== 'Sleeve')
+    expect(told.map((r) => [r.cells.what, r.cells.size, r.cells.stud, r.cells.count])).toEqual([
+      ['Crimp joint', '1 mm²', 'wire tail, to be joined', 1],
+      ['Ring lug', '4 mm²', 'battery post, clamp with an M8 bolt', 1],
+      ['Ring lug', '6 mm²', 'battery post, clamp with an M8 bolt', 1],
+      ['Crimp splice', '6 mm²', 'splice, ends crimped together', 1],
+      ['Crimp joint', '6 mm²', 'wire tail, to be joined', 1],
+      ['Battery post clamp', '', '', 1],
+      ['by the part at hand', '1 mm²', 'not stated', 1],
+    ])
   })
 
   it('counts parts, fuses of ways, and cable as cut', () => {

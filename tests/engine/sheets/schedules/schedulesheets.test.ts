@@ -77,7 +77,7 @@ describe.each(FORMS)('schedule sheets on %s', (form) => {
     const sheets = sheetsOf(DEMOS[0]!.make(), form)
     const going = sheets.filter((s) => texts(s).some((t) => t.text === 'Conductors (continued)'))
     expect(going.length).toBeGreaterThan(1)
-    for (const s of going) expect(texts(s).filter((t) => t.text === 'No.')).toHaveLength(1)
+    for (const s of going) expect(texts(s).filter((t) => t.text === 'From part')).toHaveLength(1)
   })
 
   it('carries the cautions on every sheet', () => {
