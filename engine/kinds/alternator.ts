@@ -4,7 +4,7 @@ import { gives } from './device'
 import { circle, letter } from './draw'
 import { flag, number } from './field'
 import { fittingField } from './fitting'
-import { directSign, frameSign } from './sign'
+import { directSign, frameSign, standing } from './sign'
 import { SUPPLY_R, SUPPLY_X, SUPPLY_Y, supplySymbol, supplyTerminals } from './supply'
 
 /** Path from the case of an alternator through the engine to the frame, Ω. Common practice, no source. */
@@ -40,8 +40,10 @@ export const alternator = defineKind({
   symbol: (v) =>
     supplySymbol([
       circle(SUPPLY_X, SUPPLY_Y, SUPPLY_R, { fill: 'paper' }),
-      letter(SUPPLY_X, SUPPLY_Y - 0.7, 'G'),
-      ...directSign(SUPPLY_X, SUPPLY_Y + 1.4),
+      ...standing(SUPPLY_X, SUPPLY_Y, [
+        letter(SUPPLY_X, SUPPLY_Y - 0.7, 'G'),
+        ...directSign(SUPPLY_X, SUPPLY_Y + 1.4),
+      ]),
       ...(v.throughCase ? frameSign(SUPPLY_X + 5, 10) : []),
     ]),
   caption: (v) => captions([figure(v.ratedA, 'A'), known(v.regulatedV, 'V')]),

@@ -2,13 +2,12 @@ import { defineKind } from '../model/kind'
 import { LOAD_R, LOAD_X, LOAD_Y, loadParts } from './consumer'
 import { circle, letter } from './draw'
 import { loadFields } from './loadfields'
-import { directSign } from './sign'
+import { directSign, standing } from './sign'
 
 export const motor = defineKind({
   ...loadParts([
     circle(LOAD_X, LOAD_Y, LOAD_R, { fill: 'paper' }),
-    letter(LOAD_X, LOAD_Y - 0.7, 'M'),
-    ...directSign(LOAD_X, LOAD_Y + 1.4),
+    ...standing(LOAD_X, LOAD_Y, [letter(LOAD_X, LOAD_Y - 0.7, 'M'), ...directSign(LOAD_X, LOAD_Y + 1.4)]),
   ]),
   key: 'motor',
   title: 'Motor',

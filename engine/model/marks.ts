@@ -24,7 +24,12 @@ export type Ink =
 
 export type XY = readonly [x: Millimetres, y: Millimetres]
 
-export interface LineMark {
+/** A sign that is read, not turned: it goes along with this point of its symbol, and keeps standing. */
+interface Standing {
+  readonly upright?: XY
+}
+
+export interface LineMark extends Standing {
   readonly is: 'line'
   readonly points: readonly XY[]
   readonly closed?: boolean
@@ -35,7 +40,7 @@ export interface LineMark {
   readonly dash?: boolean | 'dash-dot'
 }
 
-export interface CircleMark {
+export interface CircleMark extends Standing {
   readonly is: 'circle'
   readonly at: XY
   readonly r: Millimetres
@@ -45,7 +50,7 @@ export interface CircleMark {
 }
 
 /** Arc of a circle from one angle to another, degrees clockwise from the x axis (y is down). */
-export interface ArcMark {
+export interface ArcMark extends Standing {
   readonly is: 'arc'
   readonly at: XY
   readonly r: Millimetres
@@ -55,7 +60,7 @@ export interface ArcMark {
   readonly ink?: Ink
 }
 
-export interface TextMark {
+export interface TextMark extends Standing {
   readonly is: 'text'
   /** Anchor point on the baseline. */
   readonly at: XY

@@ -63,8 +63,10 @@ export function bandPlotSheets(design: Design, answers: Answers, options: PlotSh
   const { x, y, w, h } = page.area
   const across = Math.max(1, Math.floor((w + GAP) / (CELL.w + GAP)))
   const width = (w - (across - 1) * GAP) / across
-  const height = CELL.plot + CELL.caption + GAP
-  const down = Math.max(1, Math.floor((h - HEAD + GAP) / height))
+  const least = CELL.plot + CELL.caption + GAP
+  const down = Math.max(1, Math.floor((h - HEAD + GAP) / least))
+  const height = (h - HEAD + GAP) / down
+  const plotHeight = height - CELL.caption - GAP
   const perSheet = across * down
   const count = Math.ceil(plots.length / perSheet)
   const first = options.first ?? 1
@@ -76,7 +78,7 @@ export function bandPlotSheets(design: Design, answers: Answers, options: PlotSh
     const marks = plots.slice(i * perSheet, (i + 1) * perSheet).flatMap((device, k) => {
       const left = x + (k % across) * (width + GAP)
       const top = y + HEAD + Math.floor(k / across) * height
-      return moved(cellMarks(design, device, width), left, top)
+      return moved(cellMarks(design, device, width, plotHeight), left, top)
     })
     return {
       title: `${first + i} Time-current plots${subtitle === '' ? '' : `, ${subtitle}`}`,
@@ -97,15 +99,15 @@ function headMarks(width: Millimetres): Mark[] {
   ]
 }
 
-function cellMarks(design: Design, device: DevicePlot, width: Millimetres): Mark[] {
+function cellMarks(design: Design, device: DevicePlot, width: Millimetres, height: Millimetres): Mark[] {
   const lines = plotCaption(design, device).flatMap((text) =>
     wrapTo(width - 3, text, LEAST).map((t, i) => [t, i] as const),
   )
   return [
-    ...bandPlotMarks(design, device.plot, { w: width, h: CELL.plot }),
+    ...bandPlotMarks(design, device.plot, { w: width, h: height }),
     ...lines.flatMap(([text, i], row) => [
-      ...(i === 0 ? [textMark(0, CELL.plot + 3 + row * 2.7, { text: '–' })] : []),
-      textMark(3, CELL.plot + 3 + row * 2.7, { text }),
+      ...(i === 0 ? [textMark(0, height + 3 + row * 2.7, { text: '–' })] : []),
+      textMark(3, height + 3 + row * 2.7, { text }),
     ]),
   ]
 }

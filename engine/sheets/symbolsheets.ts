@@ -57,19 +57,23 @@ function rowOf(kind: Kind, width: Millimetres): FlowBlock {
   const cell = (width - WORDS) / STANCES.length
   const drawn = parts.map((p) => ({ box: boxOf(p), marks: symbolOf(p).marks }))
   const terminals = terminalsOf(parts[0]!).map((t) => (t.mark ? `${t.mark} ${t.name}` : t.name))
-  const words = [...wrapTo(WORDS - 2, terminals.join(' · '), LEAST).map((text) => ({ text, height: LEAST }))]
-  const h = Math.max(...drawn.map((d) => d.box.h), 8 + words.length * 2.7) + 6
-  const scaleOf = ({ w }: { w: number }): number => Math.min(1, (cell - 4) / w)
+  const words = wrapTo(WORDS - 2, terminals.join(' · '), LEAST)
+  const h = Math.max(...drawn.map((d) => d.box.h), 8 + words.length * 2.7) + 4
+  const wide = drawn[0]!.box.w > cell - 4
   return {
     h,
     marks: [
       textMark(0, 5, { text: kind.title, height: USUAL, weight: 'bold' }),
       textMark(0, 8.6, { text: `designated ${kind.letter}…`, ink: 'faint' }),
-      ...words.map(({ text }, i) => textMark(0, 11.6 + i * 2.7, { text })),
+      ...words.map((text, i) => textMark(0, 11.6 + i * 2.7, { text })),
       ...drawn.flatMap(({ box, marks }, i) => {
-        const scale = scaleOf(box)
+        // One that is too wide for its place takes the next one too, and is not shown mirrored.
+        if (wide && i === 2) return []
+        const room = wide && i === 0 ? 2 * cell : cell
+        const scale = Math.min(1, (room - 4) / box.w)
         const shown = scale < 1 ? marks.filter((m) => m.is !== 'text') : marks
-        const left = WORDS + i * cell + (cell - box.w * scale) / 2
+        const start = wide && i === 1 ? 2 * cell : i * cell
+        const left = WORDS + start + (room - box.w * scale) / 2
         return moved(shown, left, (h - 1.5 - box.h * scale) / 2, scale)
       }),
       line([0, h - 0.6, width, h - 0.6], { pen: 'thin', ink: 'faint' }),
