@@ -18,7 +18,7 @@ export function ruleSetBlocks(design: Design, findings: readonly Finding[], widt
   for (const f of findings) if (f.source !== 'rule-set') sources.add(f.source)
   return [
     heading('Rule set', width),
-    paragraph(set.title, width, { weight: 'bold', after: 0.4 }),
+    { ...paragraph(set.title, width, { weight: 'bold', after: 0.4 }), leads: true },
     paragraph(`${set.edition.charAt(0).toUpperCase()}${set.edition.slice(1)}. ${set.about}`, width, {
       after: 1,
     }),
