@@ -4,6 +4,7 @@ import type { PlugKey } from '../tables/plugs'
 import { plugField, plugged, waves } from './datalink'
 import { circle, line } from './draw'
 import { choice } from './field'
+import { standing } from './sign'
 import { terminal } from './terminal'
 
 /** Senders of tank level, temperature and gas: one lead to an input of the hub, or by radio. */
@@ -42,6 +43,6 @@ export const senderSymbol = (link: SenderLink, marks: readonly Mark[]): SymbolDr
   marks: [
     circle(SENDER_X, SENDER_Y, 3.75),
     ...(link === 'wired' ? [line([0, Y, SENDER_X - 3.75, Y], { ink: 'data' })] : waves(2, 3.5)),
-    ...marks,
+    ...standing(SENDER_X, SENDER_Y, marks),
   ],
 })

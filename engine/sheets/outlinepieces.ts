@@ -12,19 +12,25 @@ const HALF: Millimetres = GRID / 2
  */
 export function piecesRound(members: readonly Area[], others: readonly Area[]): Area[] {
   const pieces = [...members]
+  // Whatever stands between two pieces stands between them for good: they are not tried again.
+  const parted = new Map(members.map((m) => [m, new Set<Area>()]))
   for (;;) {
     let best: { a: number; b: number; joined: Area; gap: number } | null = null
     for (let a = 0; a < pieces.length; a++)
       for (let b = a + 1; b < pieces.length; b++) {
         const gap = gapOf(pieces[a]!, pieces[b]!)
-        if (best && gap >= best.gap) continue
+        if ((best && gap >= best.gap) || parted.get(pieces[a]!)!.has(pieces[b]!)) continue
         const joined = around([pieces[a]!, pieces[b]!])
-        if (others.some((o) => meets(grown(joined), o))) continue
+        if (others.some((o) => meets(grown(joined), o))) {
+          parted.get(pieces[a]!)!.add(pieces[b]!)
+          continue
+        }
         best = { a, b, joined, gap }
       }
     if (!best) break
     pieces.splice(best.b, 1)
     pieces[best.a] = best.joined
+    parted.set(best.joined, new Set())
   }
   return pieces.map(grown)
 }

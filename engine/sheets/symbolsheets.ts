@@ -56,7 +56,9 @@ function rowOf(kind: Kind, width: Millimetres): FlowBlock {
   )
   const cell = (width - WORDS) / STANCES.length
   const drawn = parts.map((p) => ({ box: boxOf(p), marks: symbolOf(p).marks }))
-  const terminals = terminalsOf(parts[0]!).map((t) => (t.mark ? `${t.mark} ${t.name}` : t.name))
+  const terminals = terminalsOf(parts[0]!).map((t) =>
+    t.mark && !t.name.includes(t.mark) ? `${t.mark} ${t.name}` : t.name,
+  )
   const words = wrapTo(WORDS - 2, terminals.join(' · '), LEAST)
   const h = Math.max(...drawn.map((d) => d.box.h), 8 + words.length * 2.7) + 4
   const wide = drawn[0]!.box.w > cell - 4

@@ -24,8 +24,11 @@ print(chr(31).join(''.join(t.itertext()) for t in root.iter('{http://www.w3.org/
 `
 
 test('a sheet as SVG is sound XML in millimetres, with its text as text', () => {
-  const [first] = sheets()
-  const [size, texts] = execFileSync('python3', ['-c', PYTHON], { input: sheetSvg(first!), encoding: 'utf8' })
+  const [, drawing] = sheets()
+  const [size, texts] = execFileSync('python3', ['-c', PYTHON], {
+    input: sheetSvg(drawing!),
+    encoding: 'utf8',
+  })
     .trim()
     .split('\n')
   expect(size).toBe('420mm 297mm 0 0 420 297')
