@@ -52,7 +52,8 @@ export function schematicSheets(
   const date = options.date ?? design.settings.date
   const room = drawingArea(paper)
   const revisions = revisionTable(design)
-  const frontRoom = { ...room, h: room.h - revisions.h }
+  const tableTop = titleBlockTop(paper) - revisions.h
+  const frontRoom = { ...room, h: Math.min(room.h, tableTop - room.y) }
   const drawings = drawnSheets(design, answers, options.view ?? 'single-line', paper)
 
   const book = (before: number): Book => {
@@ -67,7 +68,13 @@ export function schematicSheets(
       ...notes.map(({ titles }, i) => ({
         number: before + drawn.length + i + 1,
         title: DOCUMENT.notes,
-        holds: titles.join(', '),
+        holds:
+          titles.length > 0
+            ? titles.join(', ')
+            : `${notes
+                .slice(0, i)
+                .flatMap((n) => n.titles)
+                .at(-1)}, continued`,
       })),
     ]
     const behind = (legend: number) =>
@@ -97,7 +104,7 @@ export function schematicSheets(
       const base = sheet(before + i + 1, is, paper, '')
       return { ...base, marks: [...base.marks, ...marks, ...(i === 0 ? more : [])], links }
     }
-  const table = moved(revisions.marks, room.x + room.w - TITLE_BLOCK.w, titleBlockTop(paper) - revisions.h)
+  const table = moved(revisions.marks, room.x + room.w - TITLE_BLOCK.w, tableTop)
   return [
     ...front.map(worded('front', 0, table)),
     ...drawn.map((placed): Sheet => {

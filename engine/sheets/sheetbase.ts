@@ -15,10 +15,10 @@ function stripHeight(paper: Paper): number {
   return Math.max(TITLE_BLOCK.h, cautionMarks(room).h + 2 * PAD)
 }
 
-/** Where the title block begins, or the strip where that is higher. */
+/** Where the title block begins; the strip of cautions may reach higher beside it. */
 export const titleBlockTop = (paper: Paper): number => {
   const { y, h } = insideOf(paper)
-  return y + h - Math.max(TITLE_BLOCK.h, stripHeight(paper))
+  return y + h - TITLE_BLOCK.h
 }
 
 /** What is left for the drawing: inside the frame, above the strip. */
