@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { PDFDocument, PDFName } from '@cantoo/pdf-lib'
+import { PDFArray, PDFDict, PDFDocument, PDFName } from '@cantoo/pdf-lib'
 import { describe, expect, test } from 'vitest'
 import { schematicPdf } from '../../../app/print/schematicpdf'
 import { analyse, type Design, readDesign, writeDesign } from '../../../engine'
@@ -35,6 +35,17 @@ function textOf(pdf: Uint8Array): string {
 describe.each(DEMOS)('%s on paper', (name) => {
   const design = demo(name)
   const pdf = printed(design)
+
+  test('each line of the sheet index leads to its page', async () => {
+    const file = await PDFDocument.load(pdf)
+    const pages = file.getPages()
+    const links = pages[0]!.node.Annots()!
+    const targets = Array.from({ length: links.size() }, (_, i) => {
+      const to = links.lookup(i, PDFDict).lookup(PDFName.of('Dest'), PDFArray).get(0)
+      return pages.findIndex((page) => page.ref === to)
+    })
+    expect(targets).toEqual(pages.slice(1).map((_, i) => i + 1))
+  })
 
   test('every conductor number, designation and load name can be searched for', () => {
     const text = textOf(pdf)
