@@ -247,6 +247,18 @@ export const SOURCES = {
     status: 'common practice',
     note: 'No published source.',
   },
+  'laying-methods': {
+    title: 'BS 7671 Table 4D1A (methods of IEC 60364-5-52)',
+    edition: 'a public forum restates it: 25 mm², PVC 70 °C, A 80, B 101, C 114, F 126 A',
+    status: 'restated',
+    note: 'Method B against F, 0.80, taken for every size.',
+  },
+  'thermal-insulation': {
+    title: 'IEC 60364-5-52 clause 523, cables in thermal insulation',
+    edition: '',
+    status: 'from memory',
+    note: 'Half of the current where a cable lies wholly in thermal insulation for 0.5 m or more.',
+  },
   own: {
     title: "The designer's own figure",
     edition: '',

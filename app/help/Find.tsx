@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { type Answers, amountWords, type Conductor, figure, kindOf, sizeByKey } from '../../engine'
+import { type Answers, amountWords, type Conductor, type Design, figure, kindOf, sizeIn } from '../../engine'
 import { terminalName } from '../store/join'
 import { useLatest } from '../store/latest'
 import { matching } from '../store/matching'
@@ -25,7 +25,7 @@ export function Find({ onClose }: { onClose: () => void }) {
     key: `run ${c.id}`,
     left: c.number,
     text: `${terminalName(c.from)} → ${terminalName(c.to)}`,
-    right: runWords(c, answers),
+    right: runWords(design, c, answers),
   }))
   const items = [...(among === 'conductors' ? [] : parts), ...(among === 'parts' ? [] : conductors)]
   const pick = (key: string) => {
@@ -67,10 +67,10 @@ export function Find({ onClose }: { onClose: () => void }) {
 }
 
 /** "16 mm² · 1.2 m · 35 A" */
-function runWords(c: Conductor, answers: Answers | null): string {
+function runWords(design: Design, c: Conductor, answers: Answers | null): string {
   const run = answers?.runs.get(c.id)
   const current = run && run.nature !== 'data' && run.nature !== 'mains' && amountWords(run.design, 'A')
-  const size = c.size === null ? '' : (sizeByKey(c.size)?.name ?? c.size)
+  const size = c.size === null ? '' : (sizeIn(design, c.size)?.name ?? c.size)
   const length = c.lengthM === null ? '' : figure(c.lengthM, 'm')
   return [size, length, current, c.remark].filter(Boolean).join(' · ')
 }

@@ -5,6 +5,7 @@ import { DESIGN_FIELDS } from './designfields'
 import { FieldRow } from './FieldRow'
 import { Legend } from './Legend'
 import { OnSheet } from './OnSheet'
+import { OwnConductors } from './OwnConductors'
 import { OwnRules } from './OwnRules'
 
 /** Nothing is selected: the design itself, and what the lines and marks mean. */
@@ -31,6 +32,7 @@ export function DesignCard() {
         ))}
       </div>
       {settings.ruleSet === OWN_RULES && ownRules && <OwnRules own={ownRules} disabled={disabled} />}
+      <OwnConductors design={design} />
       <DrawingNotes design={design} />
       <OnSheet design={design} />
       <Legend />

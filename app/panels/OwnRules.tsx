@@ -11,6 +11,8 @@ const FIGURES: Readonly<
   nearSourceSheathedM: ['The same, sheathed', 'm'],
   dropCriticalPercent: ['Drop, critical', '%'],
   dropGeneralPercent: ['Drop, general', '%'],
+  conduitPercent: ['Current in a conduit', '%'],
+  thermalPercent: ['In thermal insulation', '%'],
 }
 
 /** The designer's own figures; what is left empty stays as in the rule set that they are based on. */

@@ -2,7 +2,7 @@ import type { Conductor, ConductorChange, Value } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { FieldRow } from './FieldRow'
 import { OwnCurrent } from './OwnCurrent'
-import { RUN_FIELDS } from './runfields'
+import { RUN_FIELDS, withOwnSizes } from './runfields'
 import { SizeLock } from './SizeLock'
 
 type Key = keyof typeof RUN_FIELDS
@@ -16,6 +16,8 @@ export function RunFields({
   all?: readonly string[]
 }) {
   const disabled = useOpen((s) => s.hold !== 'writing')
+  const own = useOpen((s) => s.design.ownConductors)
+  const sizeField = withOwnSizes(own, conductor.size)
   const change = (label: string, set: ConductorChange) =>
     doEdit(all.length === 1 ? `${label} of ${conductor.number}` : `${label} of ${all.length} conductors`, {
       do: 'conductor',
@@ -28,8 +30,8 @@ export function RunFields({
       {keys.map((key) => (
         <FieldRow
           key={key}
-          field={RUN_FIELDS[key]}
-          value={conductor[key] ?? (key === 'size' ? '' : null)}
+          field={key === 'size' ? sizeField : RUN_FIELDS[key]}
+          value={conductor[key] ?? (key === 'size' ? '' : key === 'surround' ? 'free' : null)}
           disabled={disabled}
           {...(key === 'size'
             ? {

@@ -39,7 +39,8 @@ export function RunGlance({ run, at }: Props) {
           ]
         : [whyNot(carries.witness, design)],
     lets: () => whyItLasts(run, at, design),
-    bears: () => ('value' in run.ampacity ? whyAmpacity(run.ampacity.value) : [whyNot(run.ampacity, design)]),
+    bears: () =>
+      'value' in run.ampacity ? whyAmpacity(run.ampacity.value, design) : [whyNot(run.ampacity, design)],
   }
   const cell = (key: GlanceKey, title: ReactNode, answer: Answer<MaybeUnlimited>, testId?: string) => (
     <div className={isBeyond(answer, key, run) ? 'beyond' : ''} data-testid={testId}>

@@ -5,7 +5,7 @@ import {
   type Edit,
   kindOf,
   partById,
-  sizeByKey,
+  sizeIn,
   type Value,
 } from '../../engine'
 import { RUN_FIELDS } from './runfields'
@@ -21,7 +21,7 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
       return edit.conductors.flatMap((id) =>
         Object.entries(edit.set).map(([key, value]) => {
           const before = conductorById(design, id)?.[key as keyof ConductorChange]
-          return `${run(id)}: ${runWord(key)} ${shown(key, before)} → ${shown(key, value)}`
+          return `${run(id)}: ${runWord(key)} ${shown(design, key, before)} → ${shown(design, key, value)}`
         }),
       )
     case 'value': {
@@ -29,8 +29,12 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
       const field = p && kindOf(p.kind)?.fields[edit.field]
       const name = field?.label.toLowerCase() ?? edit.field
       if (Array.isArray(edit.value)) return [`${part(edit.part)}: ${name} changed`]
-      return [`${part(edit.part)}: ${name} ${shown('', p?.values[edit.field])} → ${shown('', edit.value)}`]
+      return [
+        `${part(edit.part)}: ${name} ${shown(design, '', p?.values[edit.field])} → ${shown(design, '', edit.value)}`,
+      ]
     }
+    case 'own conductors':
+      return edit.own.map(({ name }) => `Own conductor: ${name}`)
     case 'reconnect': {
       const now = conductorById(design, edit.conductor)?.[edit.end].part
       const away = now === undefined || now === edit.to.part ? '' : ` from ${part(now)}`
@@ -79,9 +83,9 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
 const runWord = (key: string): string =>
   key in RUN_FIELDS ? RUN_FIELDS[key as keyof typeof RUN_FIELDS].label.toLowerCase() : key
 
-function shown(key: string, value: Value | object | undefined): string {
+function shown(design: Design, key: string, value: Value | object | undefined): string {
   if (value === null || value === undefined || value === '') return 'not set'
-  if (key === 'size') return sizeByKey(String(value))?.name ?? String(value)
+  if (key === 'size') return sizeIn(design, String(value))?.name ?? String(value)
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
   return typeof value === 'object' ? 'changed' : String(value)
 }

@@ -1,4 +1,4 @@
-import { type CellField, COLOURS, SIZES } from '../../engine'
+import { type CellField, COLOURS, type OwnConductor, SIZES, SURROUNDS, sizesIn } from '../../engine'
 
 const SIZE_OPTIONS: Readonly<Record<string, string>> = {
   '': 'not chosen yet',
@@ -62,6 +62,14 @@ export const RUN_FIELDS = {
     about: 'In a sheath, conduit or enclosure along its whole length.',
     initial: false,
   },
+  surround: {
+    type: 'choice',
+    label: 'Around it',
+    about:
+      'What keeps its heat in, and lowers what it bears. The length ahead of a fuse goes by the sheath above.',
+    options: SURROUNDS,
+    initial: 'free',
+  },
   engineSpace: {
     type: 'flag',
     label: 'Engine space',
@@ -71,3 +79,11 @@ export const RUN_FIELDS = {
   number: { type: 'text', label: 'Number', about: 'Printed on the conductor at both ends.', initial: '' },
   remark: { type: 'text', label: 'Remark', about: 'Printed in the schedules.', initial: '', lines: 2 },
 } as const satisfies Readonly<Record<string, CellField>>
+
+/** The field of the size with the designer's own conductors; a size that is not known stays chosen, and says so. */
+export function withOwnSizes(own: readonly OwnConductor[] = [], size: string | null): CellField {
+  const added = sizesIn({ ownConductors: own }).filter((s) => s.own)
+  const options = { ...RUN_FIELDS.size.options, ...Object.fromEntries(added.map((s) => [s.key, s.name])) }
+  const unknown = size !== null && !(size in options) ? { [size]: `${size} (size not known)` } : {}
+  return { ...RUN_FIELDS.size, options: { ...options, ...unknown } }
+}

@@ -1,9 +1,9 @@
 import type { ConductorId, Design, PartId } from '../model/design'
 import { conductorById } from '../model/lookup'
 import { ruleSetOf } from '../model/rules'
+import { sizeIn, statedInsulationC } from '../model/sizes'
 import { clearsBy, type FuseBand, holdsAtLeast } from '../tables/fuseband'
 import { RULE_SETS } from '../tables/rulesets'
-import { sizeByKey } from '../tables/sizes'
 import { withstandK } from '../tables/withstand'
 import type { Amps, Seconds } from '../units'
 import type { Answers } from './answers'
@@ -60,8 +60,8 @@ export function fuseBandPlot(design: Design, answers: Answers, conductor: Conduc
   const facts = fuseFactsOf(design, guard.part, guard.key)
   if (!facts?.band || facts.ratingA === null) return null
 
-  const insulationC = c.insulationC ?? (ruleSetOf(design) ?? RULE_SETS[0]!).insulationC
-  const section = c.size === null ? undefined : sizeByKey(c.size)?.sectionMm2
+  const insulationC = statedInsulationC(design, c) ?? (ruleSetOf(design) ?? RULE_SETS[0]!).insulationC
+  const section = sizeIn(design, c.size)?.sectionMm2
   const a2s = section === undefined ? null : (withstandK(insulationC) * section) ** 2
   const share = guard.runAmps > 0 ? guard.amps / guard.runAmps : 1
   const bornFor = (seconds: Seconds): PlotPoint => ({ amps: share * Math.sqrt(a2s! / seconds), seconds })

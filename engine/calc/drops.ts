@@ -1,6 +1,7 @@
 import { kindOf } from '../kinds/all'
 import type { ConductorId, Design, PartId } from '../model/design'
 import { partById } from '../model/lookup'
+import { sizeIn } from '../model/sizes'
 import { complete } from '../model/values'
 import { resistancePerMetre } from '../tables/resistance'
 import type { CircuitClass, RuleSet } from '../tables/rulesets'
@@ -25,9 +26,9 @@ export function dropsOf(design: Design, ruleSet: RuleSet, states: readonly State
 function addDrops(design: Design, ruleSet: RuleSet, state: State, answers: Map<string, DropAnswer>): void {
   const { any, none } = state
   const p = heldUp(any)
-  const dropOf = loadDrops(p, warmOhms(any, ruleSet.dropAtC.value))
+  const dropOf = loadDrops(p, warmOhms(design, any, ruleSet.dropAtC.value))
   const movingIn = movingOnce(any)
-  const without = any === none ? null : loadDrops(heldUp(none), warmOhms(none, ruleSet.dropAtC.value))
+  const without = any === none ? null : loadDrops(heldUp(none), warmOhms(design, none, ruleSet.dropAtC.value))
   for (const d of drawing(p)) {
     const id = p.form.devices[d]!.id
     const ref = any.border.devices.get(id)
@@ -142,10 +143,10 @@ function leanedOn({ border, p, envelope }: Solved, found: LoadDrop): ConductorId
 }
 
 /** Resistance of each branch with the conductors at a temperature. */
-function warmOhms({ border, p }: Solved, at: Celsius): Float64Array {
+function warmOhms(design: Design, { border, p }: Solved, at: Celsius): Float64Array {
   return Float64Array.from(p.form.branches, (b) => {
     const c = border.conductors.get(b.id)
-    const perMetre = c?.size ? resistancePerMetre(c.size, at) : undefined
+    const perMetre = c?.size ? resistancePerMetre(c.size, at, (key) => sizeIn(design, key)) : undefined
     return c?.lengthM == null || perMetre === undefined
       ? b.resistance
       : perMetre * c.lengthM + 2 * TERMINATION_OHMS

@@ -4,6 +4,7 @@ import { kindOf } from '../kinds/all'
 import { Unions } from '../math/unions'
 import type { Conductor, ConductorId, Design, Part, PartId } from '../model/design'
 import type { DeviceRole, Electrical, ElectricalContext, PartBranch, PartDevice, Pole } from '../model/kind'
+import { sizeIn } from '../model/sizes'
 import { resistancePerMetre } from '../tables/resistance'
 import type { Ohms } from '../units'
 import type { NetworkBranch, NetworkDevice, NetworkForm } from './form'
@@ -158,7 +159,7 @@ export function networkOf(design: Design, unknown: UnknownAs, open: OpenContacts
   for (const c of design.conductors) {
     if (!carriesPower(c, poles)) continue
     conductors.set(c.id, c)
-    const ohms = conductorOhms(c)
+    const ohms = conductorOhms(design, c)
     if (ohms === null) assumed.add(c.id)
     branches.push({
       id: c.id,
@@ -228,8 +229,8 @@ function barTerminal(model: Electrical): string | undefined {
 }
 
 /** Resistance of one conductor at 20 °C with its two terminations; null where size or length is missing. */
-export function conductorOhms(c: Conductor): Ohms | null {
+export function conductorOhms(design: Design, c: Conductor): Ohms | null {
   if (c.size === null || c.lengthM === null) return null
-  const perMetre = resistancePerMetre(c.size, 20)
+  const perMetre = resistancePerMetre(c.size, 20, (key) => sizeIn(design, key))
   return perMetre === undefined ? null : perMetre * c.lengthM + 2 * TERMINATION_OHMS
 }

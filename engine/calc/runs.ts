@@ -1,5 +1,6 @@
 import type { Conductor, ConductorId, Design, PartId } from '../model/design'
 import type { Pole } from '../model/kind'
+import { sizeIn } from '../model/sizes'
 import { ampacityOf } from '../tables/ampacity'
 import type { RuleSet } from '../tables/rulesets'
 import type { RunAnswer, ShuntAnswer } from './answers'
@@ -38,12 +39,12 @@ function runOf(
   const forward = worstOf(states, w.id, 'max')
   const backward = worstOf(states, w.id, 'min')
   const worst = worse(forward, backward)
-  const ampacity = ampacityOf(ruleSet, w, c.design.settings.ambientC)
+  const ampacity = ampacityOf(ruleSet, w, c.design.settings.ambientC, (key) => sizeIn(c.design, key))
   const from = guardedEnd(states, w.id, 'from')
   const to = guardedEnd(states, w.id, 'to')
   const sustained = lastingOf(states, w.id)
   const limitA = 'value' in ampacity ? ampacity.value.amps * ruleSet.deviceShare.value : null
-  const ohms = conductorOhms(w)
+  const ohms = conductorOhms(c.design, w)
   return {
     forward,
     backward,

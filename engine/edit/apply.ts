@@ -8,6 +8,7 @@ import { applyJoin } from './join'
 import { applyMirror } from './mirror'
 import { applyMove } from './move'
 import { applyNotes, applyRefer } from './notes'
+import { applyOwnConductors } from './ownconductors'
 import { applyPart } from './part'
 import { applyReconnect } from './reconnect'
 import { applyRemove } from './remove'
@@ -54,6 +55,8 @@ function applied(design: Design, edit: Edit): EditResult {
       return applySettings(design, edit)
     case 'rules':
       return applyRules(design, edit)
+    case 'own conductors':
+      return applyOwnConductors(design, edit)
     case 'accept':
       return applyAccept(design, edit)
     case 'unaccept':

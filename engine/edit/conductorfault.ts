@@ -1,7 +1,7 @@
 import type { Conductor, Design } from '../model/design'
 import { conductorById } from '../model/lookup'
+import { sizeIn } from '../model/sizes'
 import { isColour } from '../tables/colours'
-import { sizeByKey } from '../tables/sizes'
 import type { ConductorChange, Refusal } from './edit'
 import { FURTHEST } from './grid'
 import { refuse } from './refuse'
@@ -14,7 +14,7 @@ export function conductorFault(design: Design, conductor: Conductor, set: Conduc
   return (
     numberFault(design, conductor, set.number) ??
     feedFault(design, conductor, set.returnOf) ??
-    figureFault(set) ??
+    figureFault(design, set) ??
     ownFigureFault(set.designCurrent) ??
     pathFault(set.path)
   )
@@ -35,8 +35,11 @@ function feedFault(design: Design, conductor: Conductor, feed: string | null | u
     : refuse('no-feed', 'The feed of this return is not in the design.')
 }
 
-function figureFault({ size, lengthM, colour, insulationC, bunched }: ConductorChange): Refusal | null {
-  if (size !== undefined && size !== null && !sizeByKey(size))
+function figureFault(
+  design: Design,
+  { size, lengthM, colour, insulationC, bunched }: ConductorChange,
+): Refusal | null {
+  if (size !== undefined && size !== null && !sizeIn(design, size))
     return refuse('no-size', `"${size}" is not in the size catalogue.`)
   if (lengthM !== undefined && lengthM !== null && !(lengthM > 0 && lengthM <= LONGEST_M))
     return refuse('length', `A length is more than 0 and at most ${LONGEST_M} m.`)

@@ -12,6 +12,7 @@ import type {
 } from '../model/design'
 import type { Value } from '../model/fields'
 import type { OwnRules } from '../tables/ownrules'
+import type { OwnConductor } from '../tables/ownsizes'
 
 /**
  * An edit is data: it can be named in the history, offered as a fix, sent to a worker, and replayed in a test.
@@ -44,6 +45,7 @@ export type Edit =
   | { readonly do: 'conductor'; readonly conductors: readonly ConductorId[]; readonly set: ConductorChange }
   | { readonly do: 'settings'; readonly set: Partial<Settings> }
   | { readonly do: 'rules'; readonly own: OwnRules | null }
+  | { readonly do: 'own conductors'; readonly own: readonly OwnConductor[] }
   | { readonly do: 'accept'; readonly accepted: Accepted }
   | { readonly do: 'unaccept'; readonly key: string }
   | { readonly do: 'zone'; readonly zone: Zone }
@@ -75,6 +77,7 @@ export type ConductorChange = Partial<
     | 'colour'
     | 'insulationC'
     | 'sheathed'
+    | 'surround'
     | 'engineSpace'
     | 'bunched'
     | 'designCurrent'

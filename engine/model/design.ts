@@ -1,4 +1,6 @@
 import type { OwnRules } from '../tables/ownrules'
+import type { OwnConductor } from '../tables/ownsizes'
+import type { Surround } from '../tables/surround'
 import type { Metres, Millimetres } from '../units'
 import type { Values } from './fields'
 import type { Level } from './level'
@@ -45,7 +47,7 @@ export interface Conductor {
   readonly to: TerminalRef
   /** For a return: the feed it was drawn with. Feed and return read as one line in the single-line view. */
   readonly returnOf: ConductorId | null
-  /** Key in the size catalogue: "16mm2", "6awg". null: not chosen yet. */
+  /** Key in the size catalogue: "16mm2", "6awg", or of an own conductor: "own:1". null: not chosen yet. */
   readonly size: string | null
   /** The size is the designer's own choice: sizing leaves it. */
   readonly locked?: boolean
@@ -57,6 +59,8 @@ export interface Conductor {
   readonly insulationC: number | null
   /** In a sheath, conduit or enclosure throughout: longer runs are allowed ahead of the first device. */
   readonly sheathed: boolean
+  /** What keeps its heat in. Absent: nothing, free in air. */
+  readonly surround?: Surround
   /** Runs through an engine space. */
   readonly engineSpace: boolean
   /** Conductors that carry current and run bunched together, this one included. */
@@ -135,6 +139,8 @@ export interface Design {
   readonly settings: Settings
   /** The designer's own rules; kept while another rule set is chosen. */
   readonly ownRules?: OwnRules
+  /** The designer's own conductors, each with a key of its own; beside the built-in size catalogue. */
+  readonly ownConductors?: readonly OwnConductor[]
   readonly parts: readonly Part[]
   readonly conductors: readonly Conductor[]
   /** One for each key at most. */

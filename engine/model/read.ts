@@ -7,6 +7,7 @@ import { foundWords, type Problem, ProblemList } from './problems'
 import { readAccepted } from './readaccepted'
 import { readConductors } from './readconductors'
 import { readTexts, readZones } from './readonsheet'
+import { readOwnConductors } from './readownconductors'
 import { readParts } from './readparts'
 import { isRecord, readRecord } from './record'
 import { ownRulesSchema, settingsSchema } from './schema'
@@ -41,11 +42,13 @@ export function readDesign(text: string, kindOf: KindLookup): ReadResult {
     problems,
   )
   const accepted = readAccepted(file.accepted, problems)
+  const ownConductors = readOwnConductors(file.ownConductors, problems)
   const zones = readZones(file.zones, parts, problems)
   const texts = readTexts(file.texts, problems)
   const {
     loomwright: _format,
     ownRules: _rules,
+    ownConductors: _own,
     accepted: _accepted,
     zones: _zones,
     texts: _texts,
@@ -53,6 +56,7 @@ export function readDesign(text: string, kindOf: KindLookup): ReadResult {
   } = file
   const design: Design = {
     ...{ ...rest, ...essentials, parts, conductors },
+    ...(ownConductors ? { ownConductors } : {}),
     ...(accepted ? { accepted } : {}),
     ...(zones ? { zones } : {}),
     ...(texts ? { texts } : {}),

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { isColour } from '../tables/colours'
 import { OWN_BOUNDS } from '../tables/ownrules'
+import { OWN_CONDUCTOR_BOUNDS, OWN_SIZE_KEY } from '../tables/ownsizes'
 
 /**
  * The shape of a design file. Written with zod, the one run-time package of the engine, because a single
@@ -71,8 +72,26 @@ export const ownRulesSchema = z.looseObject(
     nearSourceSheathedM: own(OWN_BOUNDS.nearSourceSheathedM, 'm'),
     dropCriticalPercent: own(OWN_BOUNDS.dropCriticalPercent, '%'),
     dropGeneralPercent: own(OWN_BOUNDS.dropGeneralPercent, '%'),
+    conduitPercent: own(OWN_BOUNDS.conduitPercent, '%'),
+    thermalPercent: own(OWN_BOUNDS.thermalPercent, '%'),
   },
   says('own rules: what they are based on, a title, and figures'),
+)
+
+const ofOwn = ([least, most]: readonly [number, number], unit: string) =>
+  figure(least, most, unit).nullable().default(null)
+
+export const ownConductorSchema = z.looseObject(
+  {
+    key: z.string(says('a key such as own:1')).regex(OWN_SIZE_KEY, says('a key such as own:1')),
+    name: name(60),
+    sectionMm2: figure(...OWN_CONDUCTOR_BOUNDS.sectionMm2, 'mm²'),
+    ohmsPerKm: ofOwn(OWN_CONDUCTOR_BOUNDS.ohmsPerKm, 'Ω/km'),
+    amps: ofOwn(OWN_CONDUCTOR_BOUNDS.amps, 'A'),
+    insulationC: ofOwn(OWN_CONDUCTOR_BOUNDS.insulationC, '°C'),
+    offered: flag().default(false),
+  },
+  says('an own conductor: key, name and cross-section'),
 )
 
 export const settingsSchema = z.looseObject({
@@ -128,6 +147,7 @@ export const conductorSchema = z.looseObject({
     .default('BK'),
   insulationC: figure(40, 300, '°C').nullable().default(null),
   sheathed: flag().default(false),
+  surround: z.enum(['free', 'conduit', 'insulation'], says('free, conduit or insulation')).exactOptional(),
   engineSpace: flag().default(false),
   bunched: z
     .int(says('a whole number from 1 to 1000'))
@@ -186,6 +206,7 @@ export const fileSchema = z
     id: name(64),
     settings: settingsSchema,
     ownRules: ownRulesSchema.optional(),
+    ownConductors: z.array(ownConductorSchema).exactOptional(),
     parts: z.array(partSchema),
     conductors: z.array(conductorSchema),
     accepted: z.array(acceptedSchema).exactOptional(),

@@ -1,7 +1,18 @@
 import { type Design, FORMAT } from './design'
 
 /** Keys of each record in the order in which people read them; further keys follow, sorted. */
-const FILE = ['loomwright', 'id', 'settings', 'ownRules', 'parts', 'conductors', 'accepted', 'zones', 'texts']
+const FILE = [
+  'loomwright',
+  'id',
+  'settings',
+  'ownRules',
+  'ownConductors',
+  'parts',
+  'conductors',
+  'accepted',
+  'zones',
+  'texts',
+]
 const SETTINGS = [
   'name',
   'customer',
@@ -31,6 +42,7 @@ const PART = [
 const ACCEPTED = ['key', 'level', 'actual', 'reason', 'by', 'date']
 const ZONE = ['id', 'name', 'parts', 'x', 'y', 'w', 'h']
 const TEXT = ['id', 'text', 'view', 'x', 'y']
+const OWN_CONDUCTOR = ['key', 'name', 'sectionMm2', 'ohmsPerKm', 'amps', 'insulationC', 'offered']
 const CONDUCTOR = [
   'id',
   'number',
@@ -43,6 +55,7 @@ const CONDUCTOR = [
   'colour',
   'insulationC',
   'sheathed',
+  'surround',
   'engineSpace',
   'bunched',
   'designCurrent',
@@ -60,6 +73,9 @@ export function writeDesign(design: Design): string {
     loomwright: FORMAT,
     settings: ordered({ ...design.settings }, SETTINGS),
     ...(design.ownRules ? { ownRules: sorted(design.ownRules) } : {}),
+    ...(design.ownConductors
+      ? { ownConductors: design.ownConductors.map((o) => ordered({ ...o }, OWN_CONDUCTOR)) }
+      : {}),
     parts: design.parts.map((part) => ordered({ ...part }, PART)),
     conductors: design.conductors.map((conductor) => ordered({ ...conductor }, CONDUCTOR)),
     ...(design.accepted ? { accepted: design.accepted.map((a) => ordered({ ...a }, ACCEPTED)) } : {}),

@@ -2,8 +2,8 @@ import type { Clearing } from '../calc/faultanswers'
 import { worstHeat } from '../calc/faultheat'
 import { fuseFacts } from '../calc/fusefacts'
 import type { Conductor } from '../model/design'
+import { sizeIn, statedInsulationC } from '../model/sizes'
 import type { FuseBand } from '../tables/fuseband'
-import { sizeByKey } from '../tables/sizes'
 import { withstandK } from '../tables/withstand'
 import { type Case, found, type Rule } from './rule'
 
@@ -19,9 +19,9 @@ export const faultHeat: Rule = {
     const bandOf = (g: Clearing): FuseBand | null => facts.get(`${g.part}/${g.key}`)?.band ?? null
     return [...c.border.conductors.values()].flatMap((w) => {
       const faults = c.answers.faults.runs.get(w.id)
-      const size = w.size === null ? undefined : sizeByKey(w.size)
+      const size = sizeIn(c.design, w.size)
       if (!faults || !size || toldAlready(c, w)) return []
-      const k = withstandK(w.insulationC ?? c.ruleSet.insulationC)
+      const k = withstandK(statedInsulationC(c.design, w) ?? c.ruleSet.insulationC)
       const bears = (k * size.sectionMm2) ** 2
       const worst = worstHeat(faults, bandOf)
       if (!worst || worst.a2s <= bears * (1 + 1e-9)) return []

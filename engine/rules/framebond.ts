@@ -1,6 +1,6 @@
 import type { Border } from '../calc/network'
-import type { Conductor } from '../model/design'
-import { sizeByKey } from '../tables/sizes'
+import type { Conductor, Design } from '../model/design'
+import { sizeIn } from '../model/sizes'
 import type { SquareMillimetres } from '../units'
 import { found, type Rule } from './rule'
 
@@ -14,16 +14,16 @@ const LEAST_MM2: SquareMillimetres = 8.366
 export const frameBond: Rule = {
   id: 'J10',
   looksFor: "bonds to the frame that are thinner than the battery's own lead",
-  check: ({ border }) =>
+  check: ({ border, design }) =>
     [...border.conductors.values()].flatMap((bond) => {
       const frameEnds = [bond.from, bond.to].filter((t) => border.frames.some((f) => f.part === t.part))
-      const mm2 = sectionOf(bond)
+      const mm2 = sectionOf(design, bond)
       if (frameEnds.length !== 1 || mm2 === undefined) return []
       const start = [bond.from, bond.to].find((t) => t !== frameEnds[0])!
       const leads = leadsBehind(border, bond, `${start.part}/${start.terminal}`)
       if (leads.length === 0 || leads.includes(bond)) return []
-      const lead = leads.reduce((a, b) => ((sectionOf(b) ?? 0) > (sectionOf(a) ?? 0) ? b : a))
-      const least = Math.max(LEAST_MM2, sectionOf(lead) ?? 0)
+      const lead = leads.reduce((a, b) => ((sectionOf(design, b) ?? 0) > (sectionOf(design, a) ?? 0) ? b : a))
+      const least = Math.max(LEAST_MM2, sectionOf(design, lead) ?? 0)
       if (mm2 >= least * (1 - 1e-9)) return []
       return [
         found(
@@ -38,8 +38,8 @@ export const frameBond: Rule = {
     }),
 }
 
-const sectionOf = (c: Conductor): SquareMillimetres | undefined =>
-  c.size === null ? undefined : sizeByKey(c.size)?.sectionMm2
+const sectionOf = (design: Design, c: Conductor): SquareMillimetres | undefined =>
+  sizeIn(design, c.size)?.sectionMm2
 
 /** Conductors at the negative posts of the batteries that are reached from a terminal without the bond and the frame. */
 function leadsBehind(border: Border, bond: Conductor, terminal: string): Conductor[] {

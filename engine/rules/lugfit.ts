@@ -1,7 +1,7 @@
 import { terminalsIn } from '../edit/terminal'
 import { partById } from '../model/lookup'
+import { sizeIn } from '../model/sizes'
 import { lugRange } from '../tables/lugranges'
-import { sizeByKey } from '../tables/sizes'
 import { found, type Rule } from './rule'
 
 /** J9: no lug in common sale joins a conductor of this size to a stud or blade of this size. */
@@ -10,7 +10,7 @@ export const lugFit: Rule = {
   looksFor: 'conductors too thick or too thin for a lug that fits the terminal',
   check: ({ design, border }) =>
     [...border.conductors.values()].flatMap((c) => {
-      const mm2 = c.size === null ? undefined : sizeByKey(c.size)?.sectionMm2
+      const mm2 = sizeIn(design, c.size)?.sectionMm2
       if (mm2 === undefined) return []
       const looped = c.from.part === c.to.part && c.from.terminal === c.to.terminal
       return (looped ? [c.from] : [c.from, c.to]).flatMap((end) => {

@@ -9,9 +9,9 @@ import { type Case, found, type Rule } from './rule'
 export const missingRun: Rule = {
   id: 'D1',
   looksFor: 'conductors without a size or a length',
-  check: ({ border }) =>
+  check: ({ border, design }) =>
     [...border.conductors.values()].flatMap((c) => {
-      if (conductorOhms(c) !== null) return []
+      if (conductorOhms(design, c) !== null) return []
       return [
         found(
           'D1',

@@ -1,8 +1,8 @@
 import { bareFeeds } from '../calc/barefeeds'
 import type { Conductor } from '../model/design'
 import { conductorById } from '../model/lookup'
+import { sizeIn } from '../model/sizes'
 import { ampacityOf } from '../tables/ampacity'
-import { sizeByKey } from '../tables/sizes'
 import type { MaybeUnlimited } from '../units'
 import type { Finding } from './finding'
 import { type Case, found, type Rule } from './rule'
@@ -43,11 +43,11 @@ export const thinReturn: Rule = {
 function asThickAsFeed({ design, ruleSet }: Case, c: Conductor, amps: MaybeUnlimited): Finding['fix'] {
   const size = c.returnOf === null ? null : conductorById(design, c.returnOf)?.size
   if (!size || amps === 'unlimited') return undefined
-  const ampacity = ampacityOf(ruleSet, { ...c, size }, design.settings.ambientC)
+  const ampacity = ampacityOf(ruleSet, { ...c, size }, design.settings.ambientC, (key) => sizeIn(design, key))
   if (!('value' in ampacity) || amps > ampacity.value.amps * ruleSet.deviceShare.value * (1 + 1e-9))
     return undefined
   return {
-    title: `Make ${c.number} as thick as its feed, ${sizeByKey(size)?.name ?? size}`,
+    title: `Make ${c.number} as thick as its feed, ${sizeIn(design, size)?.name ?? size}`,
     edit: { do: 'conductor', conductors: [c.id], set: { size } },
   }
 }

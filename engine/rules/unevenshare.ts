@@ -60,9 +60,9 @@ function shareAtPoor(of: Member, members: readonly Member[]): number {
   return conductance(of) / members.reduce((sum, m) => sum + conductance(m), 0)
 }
 
-function memberOf({ answers }: Case, conductor: Conductor): Member | null {
+function memberOf({ answers, design }: Case, conductor: Conductor): Member | null {
   const run = answers.runs.get(conductor.id)
-  const ohms = conductorOhms(conductor)
+  const ohms = conductorOhms(design, conductor)
   const amps = run ? greatest(run) : null
   if (ohms === null || !run || amps === null) return null
   return { conductor, ohms, amps, ampacity: 'value' in run.ampacity ? run.ampacity.value.amps : null }

@@ -3,7 +3,7 @@ import { circle, line, outline, rect } from '../kinds/draw'
 import type { Design } from '../model/design'
 import { conductorById, partById } from '../model/lookup'
 import type { Mark, XY } from '../model/marks'
-import { sizeByKey } from '../tables/sizes'
+import { sizeIn } from '../model/sizes'
 import type { Millimetres } from '../units'
 import { conductorName, figure } from '../words/names'
 import { LEAST, textMark } from './block'
@@ -161,7 +161,7 @@ function titleMarks(design: Design, plot: BandPlot, w: Millimetres): Mark[] {
   const part = partById(design, plot.part)
   const device = part?.designation ?? ''
   const way = /^\d+$/.test(plot.key) ? ` way ${plot.key}` : ''
-  const size = sizeByKey(conductorById(design, plot.conductor)?.size ?? '')?.name ?? ''
+  const size = sizeIn(design, conductorById(design, plot.conductor)?.size ?? null)?.name ?? ''
   const text = `${device}${way} ${figure(plot.ratingA, 'A')} · ${conductorName(design, plot.conductor)} ${size}`
   return [textMark(0, LEAST + 0.3, { text: cutTo(w, text, LEAST, 'bold'), weight: 'bold' })]
 }

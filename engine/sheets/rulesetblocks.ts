@@ -44,11 +44,14 @@ const percent = (share: number): string => figure(share * 100, '%')
 
 function figuresOf(set: RuleSet): readonly (readonly [name: string, value: string, from: Figured])[] {
   const { ampacity, deviceShare, continuousShare, nearSource, dropPercent, dropAtC, leastMm2 } = set
+  const [conduit, thermal] = [set.surroundFactor('conduit'), set.surroundFactor('insulation')]
   const table: Figured = { value: 0, source: ampacity.source, confirmed: ampacity.confirmed }
   return [
     ['Current-carrying capacity', `table for ${ampacity.ambientC} °C`, table],
     ['Device, of the ampacity of what it protects, at most', percent(deviceShare.value), deviceShare],
     ['Continuous load, of the rating of a device, at most', percent(continuousShare.value), continuousShare],
+    ['Current in a conduit or sheath, where a conductor states it', percent(conduit.value), conduit],
+    ['Current in thermal insulation, where a conductor states it', percent(thermal.value), thermal],
     ['Ahead of the first device, at most', figure(nearSource.open.value, 'm'), nearSource.open],
     ['The same in a sheath throughout', figure(nearSource.sheathed.value, 'm'), nearSource.sheathed],
     ['Voltage drop, critical circuits', figure(dropPercent.critical.value, '%'), dropPercent.critical],

@@ -4,7 +4,7 @@ import { contextOf } from '../calc/network'
 import { electricalIn } from '../edit/terminal'
 import type { Conductor, Design } from '../model/design'
 import { partById } from '../model/lookup'
-import { sizeByKey } from '../tables/sizes'
+import { sizeIn } from '../model/sizes'
 import { conductorName, figure, listed } from '../words/names'
 
 /** What is said of one conductor in a few words on the drawing; a figure that is not known prints as "?". */
@@ -33,7 +33,7 @@ export function runWords(design: Design, c: Conductor, answers: Answers | null):
   const run = answers?.runs.get(c.id)
   return {
     number: c.number,
-    size: c.size === null ? '? mm²' : (sizeByKey(c.size)?.name ?? c.size),
+    size: c.size === null ? '? mm²' : (sizeIn(design, c.size)?.name ?? c.size),
     colour: c.colour,
     length: c.lengthM === null ? '? m' : figure(c.lengthM, 'm'),
     laid: c.sheathed ? 'in a sheath' : '',

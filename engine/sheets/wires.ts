@@ -3,7 +3,7 @@ import { boxOf } from '../kinds/place'
 import type { Design, Part } from '../model/design'
 import { partById } from '../model/lookup'
 import type { XY } from '../model/marks'
-import { sizeByKey } from '../tables/sizes'
+import { sizeIn } from '../model/sizes'
 import type { Flag } from './flags'
 import type { Nature } from './nature'
 import { portOf } from './ports'
@@ -38,7 +38,7 @@ export function wiresOf(
       from,
       to,
       group: String(nets.netOf(c.from)),
-      weight: sizeByKey(c.size ?? '')?.sectionMm2 ?? 1,
+      weight: sizeIn(design, c.size)?.sectionMm2 ?? 1,
       fixed: flags.length === 0 ? c.path : [],
     })
   }

@@ -19,6 +19,9 @@ export interface OwnRules {
   readonly nearSourceSheathedM?: Metres
   readonly dropCriticalPercent?: number
   readonly dropGeneralPercent?: number
+  /** Current in a conduit or sheath, and in thermal insulation, % of that in free air. */
+  readonly conduitPercent?: number
+  readonly thermalPercent?: number
 }
 
 /** Bounds of each own figure, in its unit. */
@@ -29,6 +32,8 @@ export const OWN_BOUNDS = {
   nearSourceSheathedM: [0, 3],
   dropCriticalPercent: [0.1, 20],
   dropGeneralPercent: [0.1, 20],
+  conduitPercent: [10, 100],
+  thermalPercent: [10, 100],
 } as const satisfies Readonly<Partial<Record<keyof OwnRules, readonly [least: number, most: number]>>>
 
 /** The rule set with the designer's own figures, marked as such; undefined where it is based on none that is known. */
@@ -44,6 +49,12 @@ export function ownRuleSet(own: OwnRules): RuleSet | undefined {
     edition: `own figures over: ${base.title}, ${base.edition}`,
     about: `Figures of the designer's own where stated, otherwise as in "${base.title}". ${base.about}`,
     insulationC: own.insulationC ?? base.insulationC,
+    surroundFactor: (surround) =>
+      or(
+        surround === 'free' ? undefined : surround === 'conduit' ? own.conduitPercent : own.thermalPercent,
+        base.surroundFactor(surround),
+        0.01,
+      ),
     deviceShare: or(own.devicePercent, base.deviceShare, 0.01),
     nearSource: {
       open: or(own.nearSourceM, base.nearSource.open),

@@ -4,6 +4,7 @@ import { type AmpacityTable, CFR_TABLE_5, ISO_6722_3 } from './ampacitytables'
 import { abycBunched, type BunchFactor, iecBunched } from './bunching'
 import { type Figured, figured, unconfirmed } from './figure'
 import type { SizeSeries } from './sizes'
+import { type SurroundFactor, usualSurround } from './surround'
 
 /** How careful a circuit's voltage drop is looked at. critical: feeders, electronics, lights for safety, pumps for safety. */
 export type CircuitClass = 'critical' | 'general'
@@ -23,6 +24,7 @@ export interface RuleSet {
   readonly ampacity: AmpacityTable
   readonly ambientFactor: AmbientFactor
   readonly bunchFactor: BunchFactor
+  readonly surroundFactor: SurroundFactor
   /** A device may be rated for this share of the ampacity of what it protects. */
   readonly deviceShare: Figured
   /** A device carries this share of its rating continuously, unless it is made for all of it. */
@@ -54,6 +56,7 @@ const US_CFR: RuleSet = {
   ampacity: CFR_TABLE_5,
   ambientFactor: cfrAmbient,
   bunchFactor: abycBunched,
+  surroundFactor: usualSurround,
   deviceShare: figured(1.5, 'cfr-183-455'),
   continuousShare: CONTINUOUS,
   nearSource: { open: figured(0.1778, 'cfr-183-455'), sheathed: figured(1.016, 'cfr-183-455') },
@@ -74,6 +77,7 @@ const METRIC_AUTOMOTIVE: RuleSet = {
   ampacity: ISO_6722_3,
   ambientFactor: iecAmbient,
   bunchFactor: iecBunched,
+  surroundFactor: usualSurround,
   deviceShare: figured(1, 'iec-60364-4-43'),
   continuousShare: CONTINUOUS,
   nearSource: { open: unconfirmed(0.2, 'iso-10133-near'), sheathed: unconfirmed(0.2, 'iso-10133-near') },
@@ -94,6 +98,7 @@ const CARAVAN_AU_NZ: RuleSet = {
   ampacity: ISO_6722_3,
   ambientFactor: iecAmbient,
   bunchFactor: iecBunched,
+  surroundFactor: usualSurround,
   deviceShare: figured(1, 'iec-60364-4-43'),
   continuousShare: CONTINUOUS,
   nearSource: { open: figured(0.2, 'au-nz-3001-2'), sheathed: figured(1, 'au-nz-3001-2') },

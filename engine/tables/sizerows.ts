@@ -1,12 +1,13 @@
 import type { SourceKey } from '../sources'
-import type { Millimetres, SquareMillimetres } from '../units'
+import type { Amps, Celsius, Millimetres, SquareMillimetres } from '../units'
 import { COPPER_OHM_MM2_PER_M } from './copper'
 
 /**
  * metric: nominal mm² of IEC 60228. awg: American wire gauge, by law of diameters. auto: Australian "auto cable",
- * named by an outside diameter in mm. bs-au: B&S cable as sold in Australia, whose copper differs from the law.
+ * named by an outside diameter in mm. bs-au: B&S cable as sold in Australia, whose copper differs from the law. own: of the
+ * designer's own catalogue.
  */
-export type SizeSeries = 'metric' | 'awg' | 'auto' | 'bs-au'
+export type SizeSeries = 'metric' | 'awg' | 'auto' | 'bs-au' | 'own'
 
 export interface Size {
   /** Permanent key, written to files: "16mm2", "6awg", "1/0awg", "3auto", "8bs". */
@@ -23,6 +24,8 @@ export interface Size {
   readonly source: SourceKey
   /** False: the figure could not be confirmed. */
   readonly confirmed: boolean
+  /** What the designer states of an own conductor; null: by section, and as the rule set has it. */
+  readonly own?: { readonly amps: Amps | null; readonly insulationC: Celsius | null }
 }
 
 /** Nominal mm², Ω/km at 20 °C (IEC 60228 class 5, plain), mm over the insulation (DIN ISO 6722-3, thick wall). */

@@ -7,6 +7,9 @@ export const SIZES: readonly Size[] = [...METRIC, ...AWG, ...AUTO, ...BS_AU]
 
 const byKey = new Map(SIZES.map((size) => [size.key, size]))
 
-export const sizeByKey = (key: string): Size | undefined => byKey.get(key)
+/** Finds a size by its key; undefined for one that the catalogue lacks. */
+export type SizeLookup = (key: string) => Size | undefined
+
+export const sizeByKey: SizeLookup = (key) => byKey.get(key)
 
 export const sizesOf = (series: SizeSeries): readonly Size[] => SIZES.filter((size) => size.series === series)

@@ -12,13 +12,13 @@ import type {
 import { kindOf } from '../kinds/all'
 import type { Design } from '../model/design'
 import { partById } from '../model/lookup'
-import { sizeByKey } from '../tables/sizes'
+import { sizeIn } from '../model/sizes'
 import { conductorName, figure, listed, partName } from './names'
 import { whyNot } from './why'
 
 /** "16 mm²"; the key itself for a size that is not in the catalogue. */
-export const sizeName = (key: string | null): string =>
-  key === null ? 'no size' : (sizeByKey(key)?.name ?? key)
+export const sizeName = (design: Design, key: string | null): string =>
+  key === null ? 'no size' : (sizeIn(design, key)?.name ?? key)
 
 const percent = (x: number): string => `${Number(x.toFixed(1))} %`
 
@@ -35,8 +35,12 @@ const atLeastMm2 = (mm2: number): string => `${Math.ceil(100 * mm2 - 1e-6) / 100
 export function choiceWords(choice: SizingChoice, design: Design): string {
   if ('conductor' in choice) {
     const was =
-      choice.from === choice.to ? '' : choice.from === null ? '' : ` instead of ${sizeName(choice.from)}`
-    return `${conductorName(design, choice.conductor)}: ${sizeName(choice.to)}${was}`
+      choice.from === choice.to
+        ? ''
+        : choice.from === null
+          ? ''
+          : ` instead of ${sizeName(design, choice.from)}`
+    return `${conductorName(design, choice.conductor)}: ${sizeName(design, choice.to)}${was}`
   }
   const was =
     choice.from === null || choice.from === choice.to ? '' : ` instead of ${figure(choice.from, 'A')}`
@@ -56,13 +60,13 @@ function whySize({ because }: RunChoice, design: Design): string {
     case 'lug':
       return `Lugs for its terminals start at ${figure(because.leastMm2, 'mm²')}.`
     case 'drop':
-      return `${sizeName(because.thinner)} carries it, but the drop at ${partName(design, because.part)} would be ${beyond(because.percent, because.limitPercent)}.`
+      return `${sizeName(design, because.thinner)} carries it, but the drop at ${partName(design, because.part)} would be ${beyond(because.percent, because.limitPercent)}.`
     case 'heat':
-      return `${sizeName(because.thinner)} carries it, but a short circuit of ${figure(because.faultA, 'A')} lasts ${figure(because.seconds, 's')} until ${partName(design, because.part)} has cleared it; that takes ${atLeastMm2(because.leastMm2)}.`
+      return `${sizeName(design, because.thinner)} carries it, but a short circuit of ${figure(because.faultA, 'A')} lasts ${figure(because.seconds, 's')} until ${partName(design, because.part)} has cleared it; that takes ${atLeastMm2(because.leastMm2)}.`
     case 'settled':
-      return `${sizeName(because.thinner)} would change how current divides in the mesh beyond what it may.`
+      return `${sizeName(design, because.thinner)} would change how current divides in the mesh beyond what it may.`
     default:
-      return `${sizeName(because.thinner)} bears ${figure(because.carriesA, 'A')} here, and ${NEEDS[because.key]} asks for ${figure(because.neededA, 'A')}${guarded(because.guards, design)}.`
+      return `${sizeName(design, because.thinner)} bears ${figure(because.carriesA, 'A')} here, and ${NEEDS[because.key]} asks for ${figure(because.neededA, 'A')}${guarded(because.guards, design)}.`
   }
 }
 
@@ -107,7 +111,7 @@ export function noSizeWords(no: NoSize, design: Design): string {
       return `No standard size holds ${percent(no.limitPercent)} at ${figure(no.lengthM, 'm')}: the drop at ${where} would still be ${percent(no.percent)}. Shorten the run, or raise the voltage.`
     }
     case 'ampacity':
-      return `No standard size carries ${conductorName(design, no.conductor)}: it needs ${figure(no.neededA, 'A')}, and ${sizeName(no.thickest)} carries ${figure(no.carriesA, 'A')} here. Divide the load, loosen the bunch, or take hotter-rated insulation.`
+      return `No standard size carries ${conductorName(design, no.conductor)}: it needs ${figure(no.neededA, 'A')}, and ${sizeName(design, no.thickest)} carries ${figure(no.carriesA, 'A')} here. Divide the load, loosen the bunch, or take hotter-rated insulation.`
     case 'rating':
       return `No standard rating will do for ${wayName(no.part, no.way, design)}: it needs ${figure(no.neededA, 'A')}, and the largest that fits is ${figure(no.largestA, 'A')}. Divide the load, or take another form of fuse.`
     case 'unsettled':

@@ -9,7 +9,7 @@ import type {
 } from '../calc/answers'
 import type { Design, Part } from '../model/design'
 import { partById } from '../model/lookup'
-import { sizeByKey } from '../tables/sizes'
+import { sizeIn } from '../model/sizes'
 import { conductorName, figure, listed, partName } from './names'
 import { reasonWords } from './reasons'
 import { sourceWords } from './sourced'
@@ -50,8 +50,11 @@ export function whyProtected(end: EndAnswer, design: Design): string[] {
 }
 
 /** The row and column of the table, the factors, and where each comes from. */
-export function whyAmpacity({ baseAmps, row, columnC, source, factors, confirmed }: Ampacity): string[] {
-  const size = sizeByKey(row)?.name ?? row
+export function whyAmpacity(
+  { baseAmps, row, columnC, source, factors, confirmed }: Ampacity,
+  design: Design,
+): string[] {
+  const size = sizeIn(design, row)?.name ?? row
   return [
     `${figure(baseAmps, 'A')}: row ${size}, column ${columnC} °C of ${sourceWords(source)}`,
     ...factors.map((f) => `× ${figure(f.value, '')} ${f.name}: ${sourceWords(f.source)}`),

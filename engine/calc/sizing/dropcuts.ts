@@ -37,7 +37,7 @@ export function dropCuts(
   const { conductors } = at[0]!.any.border
   const ohmsOf = (id: ConductorId): Ohms => {
     const c = conductors.get(id)!
-    return warmOhms(ruleSet, c.size, c.lengthM)
+    return warmOhms(design, ruleSet, c.size, c.lengthM)
   }
   return [...dropsOf(design, ruleSet, at)].flatMap(([id, answer]) => {
     const cut = cutOf(id, answer, ohmsOf, states[0]!.any)

@@ -1,4 +1,5 @@
 import type { ConductorId, Design } from '../../model/design'
+import { statedInsulationC } from '../../model/sizes'
 import type { RuleSet } from '../../tables/rulesets'
 import { withstandK, withstandSection } from '../../tables/withstand'
 import { worstHeat } from '../faultheat'
@@ -26,7 +27,7 @@ export function heatNeeds(
     const faults = runs.get(conductor.id)
     const heat = faults && worstHeat(faults, (g) => facts.get(`${g.part}/${g.key}`)?.band ?? null)
     if (!heat) continue
-    const k = withstandK(conductor.insulationC ?? ruleSet.insulationC)
+    const k = withstandK(statedInsulationC(design, conductor) ?? ruleSet.insulationC)
     const leastMm2 = withstandSection(k, heat.amps, heat.seconds)
     const now = options.find((o) => o.size.key === sizes.get(conductor.id))
     if (!now || now.size.sectionMm2 >= leastMm2 * (1 - 1e-9)) continue

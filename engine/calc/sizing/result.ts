@@ -1,5 +1,5 @@
 import type { ConductorId, Design } from '../../model/design'
-import { sizeByKey } from '../../tables/sizes'
+import { sizeIn } from '../../model/sizes'
 import { networkOf } from '../network'
 import type { DropCut } from './dropcuts'
 import type { FreeRun } from './freeruns'
@@ -73,7 +73,7 @@ function copperOf(design: Design): Kilograms | null {
   let kg = 0
   for (const { size, lengthM } of networkOf(design, 'any', new Set()).conductors.values()) {
     if (lengthM === null) continue
-    const of = size === null ? undefined : sizeByKey(size)
+    const of = sizeIn(design, size)
     if (!of) return null
     kg += copperKg(of, lengthM)
   }

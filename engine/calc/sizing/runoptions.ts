@@ -1,9 +1,11 @@
 import { terminalsIn } from '../../edit/terminal'
 import type { Conductor, Design } from '../../model/design'
 import { partById } from '../../model/lookup'
+import { sizeIn } from '../../model/sizes'
 import { ampacityOf } from '../../tables/ampacity'
 import { COPPER_KG_PER_MM2_M } from '../../tables/copper'
 import { lugRange } from '../../tables/lugranges'
+import { ownSize } from '../../tables/ownsizes'
 import { resistancePerMetre } from '../../tables/resistance'
 import { leastSectionMm2, type RuleSet } from '../../tables/rulesets'
 import { type Size, sizesOf } from '../../tables/sizes'
@@ -38,17 +40,20 @@ type Rated = Pick<RunOption, 'size' | 'amps'>
 export function runOptions(design: Design, ruleSet: RuleSet): (c: Conductor) => RunOptions {
   const ranges = sizeRanges(design, ruleSet)
   const { ambientC } = design.settings
+  const offered = (design.ownConductors ?? []).filter((own) => own.offered).map(ownSize)
+  const sizeOf = (key: string): Size | undefined => sizeIn(design, key)
   const known = new Map<string, readonly Rated[]>()
   const ratedFor = (c: Conductor): readonly Rated[] => {
     const range = ranges(c)
-    const key = [range.join(), c.insulationC, c.engineSpace, c.bunched].join(' ')
+    const key = [range.join(), c.insulationC, c.engineSpace, c.bunched, c.surround].join(' ')
     const before = known.get(key)
     if (before) return before
     const rated = range
       .flatMap(sizesOf)
+      .concat(offered)
       .sort((a, b) => a.sectionMm2 - b.sectionMm2)
       .flatMap((size) => {
-        const ampacity = ampacityOf(ruleSet, { ...c, size: size.key }, ambientC)
+        const ampacity = ampacityOf(ruleSet, { ...c, size: size.key }, ambientC, sizeOf)
         return 'value' in ampacity ? [{ size, amps: ampacity.value.amps }] : []
       })
     known.set(key, rated)
@@ -67,7 +72,7 @@ export function runOptions(design: Design, ruleSet: RuleSet): (c: Conductor) => 
         size,
         amps,
         kg: copperKg(size, c.lengthM ?? 1),
-        ohms: warmOhms(ruleSet, size.key, c.lengthM ?? 1),
+        ohms: warmOhms(design, ruleSet, size.key, c.lengthM ?? 1),
       })),
       lugged: options.filter(({ size }) => size.sectionMm2 <= lugs.mostMm2 * (1 + 1e-9)).length,
       thinnest:
@@ -95,8 +100,16 @@ function lugsOf(design: Design, c: Conductor): { readonly leastMm2: number; read
 }
 
 /** Resistance of one conductor with its terminations, at the rule set's temperature for drop. */
-export const warmOhms = (ruleSet: RuleSet, size: string | null, lengthM: Metres | null): Ohms =>
-  ((size === null ? undefined : resistancePerMetre(size, ruleSet.dropAtC.value)) ?? 0) * (lengthM ?? 0) +
+export const warmOhms = (
+  design: Design,
+  ruleSet: RuleSet,
+  size: string | null,
+  lengthM: Metres | null,
+): Ohms =>
+  ((size === null
+    ? undefined
+    : resistancePerMetre(size, ruleSet.dropAtC.value, (key) => sizeIn(design, key))) ?? 0) *
+    (lengthM ?? 0) +
   2 * TERMINATION_OHMS
 
 /** Copper of one conductor. */

@@ -54,7 +54,7 @@ export function sizeRuns(c: SizingCase): SizedRuns | { readonly unsized: readonl
   if (c.before && stands(c.before, needs)) return c.before
   const ohmsOf = (id: ConductorId): Ohms => {
     const run = laid.border.conductors.get(id)
-    return warmOhms(ruleSet, run?.size ?? null, run?.lengthM ?? null)
+    return warmOhms(design, ruleSet, run?.size ?? null, run?.lengthM ?? null)
   }
   const cuts = [...c.cuts]
   const isFree = new Set(free.map(({ conductor }) => conductor.id))

@@ -1,9 +1,10 @@
 import type { Answers } from '../../calc/answers'
 import type { Conductor, Design } from '../../model/design'
+import { sizeIn } from '../../model/sizes'
 import { colourName } from '../../tables/colours'
 import { COPPER_KG_PER_MM2_M } from '../../tables/copper'
 import { type Making, stockLength } from '../../tables/making'
-import { SIZES, type Size, sizeByKey } from '../../tables/sizes'
+import { SIZES, type Size } from '../../tables/sizes'
 import type { Metres } from '../../units'
 import { natureIn } from '../nature'
 import { cutLength, insulationOf } from './conductors'
@@ -33,7 +34,7 @@ export function cablesOf(design: Design, answers: Answers, making: Making): Cabl
   const groups = new Map<string, Conductor[]>()
   for (const c of [...design.conductors].sort((a, b) => natural(a.number, b.number))) {
     if (natureOf(c) === 'data' || natureOf(c) === 'mains') continue
-    const known = c.size === null ? undefined : sizeByKey(c.size)
+    const known = sizeIn(design, c.size)
     const key = `${known?.key ?? 'no size'}/${c.colour}/${insulationOf(design, c)}`
     groups.set(key, [...(groups.get(key) ?? []), c])
   }
@@ -44,7 +45,7 @@ export function cablesOf(design: Design, answers: Answers, making: Making): Cabl
 
 function cableOf(design: Design, key: string, conductors: readonly Conductor[], making: Making): Cable {
   const first = conductors[0]!
-  const size = (first.size === null ? undefined : sizeByKey(first.size)) ?? null
+  const size = sizeIn(design, first.size) ?? null
   const stockM = size === null ? null : stockLength(making, size.sectionMm2)
   const measured = size === null ? [] : conductors.filter((c) => c.lengthM !== null)
   const pieces = measured.map((item) => ({ item, lengthM: cutLength(item.lengthM!, making) }))
@@ -67,6 +68,7 @@ export const colourWords = (letters: string): string =>
 export const copperKg = (size: Size, lengthM: Metres): number =>
   size.sectionMm2 * lengthM * COPPER_KG_PER_MM2_M
 
-const rank = ({ size }: Cable): number => (size === null ? SIZES.length : SIZES.indexOf(size))
+const rank = ({ size }: Cable): number =>
+  size === null ? SIZES.length + 1 : size.own ? SIZES.length : SIZES.indexOf(size)
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)

@@ -2,6 +2,7 @@ import type { Answers } from '../../calc/answers'
 import type { Conductor, ConductorId, Design } from '../../model/design'
 import { conductorById } from '../../model/lookup'
 import { ruleSetOf } from '../../model/rules'
+import { statedInsulationC } from '../../model/sizes'
 import { type Making, USUAL_MAKING } from '../../tables/making'
 import { figure } from '../../words/names'
 import { whyNot } from '../../words/why'
@@ -74,7 +75,7 @@ function cellsOf(
   drop: number | undefined,
 ): Record<Key, ScheduleCell> {
   const [from, to] = [endOf(design, c.from), endOf(design, c.to)]
-  const size = sizeOf(c)
+  const size = sizeOf(design, c)
   const run = answers.runs.get(c.id)
   const powered = run !== undefined && !carriesNone(run)
   return {
@@ -82,15 +83,15 @@ function cellsOf(
     marker: `${c.number} ${from.short} / ${to.short}`,
     from: from.part,
     fromTerminal: from.terminal,
-    fromLug: lugCell(lugAt(c, from, nature)),
+    fromLug: lugCell(lugAt(design, c, from, nature)),
     to: to.part,
     toTerminal: to.terminal,
-    toLug: lugCell(lugAt(c, to, nature)),
+    toLug: lugCell(lugAt(design, c, to, nature)),
     size: 'notKnown' in size ? size : size.name,
     colour: c.colour,
     length: c.lengthM === null ? NO_LENGTH : rounded(c.lengthM, 2),
     cut: c.lengthM === null ? NO_LENGTH : cutLength(c.lengthM, making),
-    sleeve: sleeveOver(c, nature) ?? '',
+    sleeve: sleeveOver(design, c, nature) ?? '',
     current: powered ? ampsCell(run.design, design) : '',
     drop: drop === undefined ? '' : rounded(drop, 2),
     protection: !powered
@@ -108,7 +109,7 @@ export const cutLength = (lengthM: number, { allowanceM }: Making): number =>
 
 /** Insulation that a conductor is to have, °C: its own, or that of the rule set. */
 export const insulationOf = (design: Design, c: Conductor): number | null =>
-  c.insulationC ?? ruleSetOf(design)?.insulationC ?? null
+  statedInsulationC(design, c) ?? ruleSetOf(design)?.insulationC ?? null
 
 function remarkOf(design: Design, c: Conductor, nature: Nature): string {
   const feed = c.returnOf === null ? undefined : conductorById(design, c.returnOf)

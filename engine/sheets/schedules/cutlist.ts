@@ -39,8 +39,8 @@ export function cutList(design: Design, answers: Answers, making: Making = USUAL
         length: c.lengthM === null ? NO_LENGTH : rounded(c.lengthM, 2),
         laid: c.sheathed ? 'in a sheath' : '',
         marker: `${c.number} ${from.short} / ${to.short}`,
-        fromLug: lugCell(lugAt(c, from, natureOf(c))),
-        toLug: lugCell(lugAt(c, to, natureOf(c))),
+        fromLug: lugCell(lugAt(design, c, from, natureOf(c))),
+        toLug: lugCell(lugAt(design, c, to, natureOf(c))),
       },
       parts: [],
       conductors: [c.id],
@@ -55,7 +55,7 @@ export function cutList(design: Design, answers: Answers, making: Making = USUAL
         row(cable, cut.item, cut.lengthM, cut.from === null ? 'own length' : `length ${cut.from}`),
       ),
       ...cable.unmeasured.map((c) => {
-        const size = sizeOf(c)
+        const size = sizeOf(design, c)
         const reason = 'notKnown' in size ? size : NO_LENGTH
         return row(cable, c, reason, reason)
       }),

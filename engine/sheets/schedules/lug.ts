@@ -1,7 +1,7 @@
-import type { Conductor, TerminalRef } from '../../model/design'
+import type { Conductor, Design, TerminalRef } from '../../model/design'
+import { sizeIn } from '../../model/sizes'
 import { fittingOf } from '../../tables/fittings'
 import type { Size } from '../../tables/sizes'
-import { sizeByKey } from '../../tables/sizes'
 import type { Nature } from '../nature'
 import type { End } from './ends'
 import type { NotKnown } from './schedule'
@@ -18,9 +18,9 @@ export const NO_LENGTH: NotKnown = { notKnown: 'the length is not measured' }
 export const NOT_STATED = 'not stated'
 
 /** null: nothing is crimped here, as data leads come made up and mains is not ours to make. */
-export function lugAt(c: Conductor, end: End, nature: Nature): Lug | NotKnown | null {
+export function lugAt(design: Design, c: Conductor, end: End, nature: Nature): Lug | NotKnown | null {
   if (nature === 'data' || nature === 'mains') return null
-  const size = sizeOf(c)
+  const size = sizeOf(design, c)
   return 'notKnown' in size ? size : { size, form: end.stud }
 }
 
@@ -32,15 +32,15 @@ export function lugCell(lug: Lug | NotKnown | null): string | NotKnown {
   return `${lug.size.name} ${fittingOf(lug.form)?.short ?? `× ${lug.form}`}`
 }
 
-export function sizeOf(c: Conductor): Size | NotKnown {
+export function sizeOf(design: Design, c: Conductor): Size | NotKnown {
   if (c.size === null) return NO_SIZE
-  return sizeByKey(c.size) ?? { notKnown: `the size "${c.size}" is not in the tables` }
+  return sizeIn(design, c.size) ?? { notKnown: `the size "${c.size}" is not in the tables` }
 }
 
 /** Diameter that a sleeve has to go over, mm. null: no sleeve, as for a lug. */
-export function sleeveOver(c: Conductor, nature: Nature): number | NotKnown | null {
+export function sleeveOver(design: Design, c: Conductor, nature: Nature): number | NotKnown | null {
   if (nature === 'data' || nature === 'mains') return null
-  const size = sizeOf(c)
+  const size = sizeOf(design, c)
   if ('notKnown' in size) return size
   return size.overallMm ?? { notKnown: 'the tables have no diameter over the insulation for this size' }
 }

@@ -1,5 +1,6 @@
 import type { Answers } from '../../calc/answers'
 import type { Conductor, ConductorId, Design, TerminalRef } from '../../model/design'
+import { sizeIn } from '../../model/sizes'
 import { fittingOf } from '../../tables/fittings'
 import { lugHole } from '../../tables/lugs'
 import { SIZES } from '../../tables/sizes'
@@ -43,11 +44,11 @@ export function lugCount(design: Design, answers: Answers): Schedule<Key> {
   const ends = design.conductors.flatMap((c) =>
     endsOf(c).map((ref): MetEnd => ({ c, ref, end: endOf(design, ref), nature: natureOf(c) })),
   )
-  const fitted = endPieces(ends)
+  const fitted = endPieces(design, ends)
   const sleeves = ends.flatMap(({ c, nature }): Piece[] => {
-    const over = sleeveOver(c, nature)
+    const over = sleeveOver(design, c, nature)
     if (over === null) return []
-    const size = SIZES.find((s) => s.key === c.size)
+    const size = sizeIn(design, c.size)
     const cells = { section: SLEEVES, what: 'Sleeve', size: size?.name ?? NO_SIZE, stud: '', hole: '', over }
     return [{ key: `${order(size?.key)}`, cells, conductor: c.id }]
   })
@@ -75,7 +76,7 @@ interface MetEnd {
 }
 
 /** What is made up on the ends: a piece an end, or one for all that meet at a terminal or at a part, by the thickest. */
-function endPieces(ends: readonly MetEnd[]): Piece[] {
+function endPieces(design: Design, ends: readonly MetEnd[]): Piece[] {
   const shared = new Map<string, { readonly piece: Piece; readonly mm2: number }>()
   const pieces: Piece[] = []
   const share = (place: string, piece: Piece, mm2: number): void => {
@@ -83,7 +84,7 @@ function endPieces(ends: readonly MetEnd[]): Piece[] {
     if (!before || before.mm2 < mm2) shared.set(place, { piece, mm2 })
   }
   for (const { c, ref, end, nature } of ends) {
-    const lug = lugAt(c, end, nature)
+    const lug = lugAt(design, c, end, nature)
     if (lug === null) continue
     const piece = pieceOf(c, end.stud, lug)
     const mm2 = 'notKnown' in lug ? 0 : lug.size.sectionMm2

@@ -29,7 +29,7 @@ export function terminalList(design: Design, answers: Answers): Schedule<Key> {
   const landing = (part: Part, at: Place, c: Conductor, ref: TerminalRef): ScheduleRow<Key> => {
     const there = ref === c.from ? c.to : c.from
     const [here, far] = [endOf(design, ref), endOf(design, there)]
-    const size = sizeOf(c)
+    const size = sizeOf(design, c)
     return {
       key: `${part.id}/${ref.terminal}/${c.id}`,
       name: c.number,
@@ -38,7 +38,7 @@ export function terminalList(design: Design, answers: Answers): Schedule<Key> {
         number: c.number,
         size: 'notKnown' in size ? size : size.name,
         colour: c.colour,
-        lug: lugCell(lugAt(c, here, natureOf(c))),
+        lug: lugCell(lugAt(design, c, here, natureOf(c))),
         far: `${far.part}, ${far.terminal}`,
       },
       parts: [part.id],
