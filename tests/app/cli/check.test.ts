@@ -49,6 +49,29 @@ describe('loomwright check', () => {
     expect(first.fix).toBeUndefined()
   })
 
+  test('accepted findings stand apart, and the exit status goes by the open ones', async () => {
+    const before = JSON.parse((await run(fileOf('open.json', unfused), '--json')).printed)
+    const accepted = before.findings.map(
+      (f: { key: string; level: string; actual?: { value: unknown } }) => ({
+        key: f.key,
+        level: f.level,
+        ...(f.actual ? { actual: f.actual.value } : {}),
+        reason: 'On the bench only',
+      }),
+    )
+    const file = fileOf('accepted.json', JSON.stringify({ ...JSON.parse(unfused), accepted }))
+    const { status, printed } = await run(file, '--json')
+    const report = JSON.parse(printed)
+    expect(status).toBe(0)
+    expect(report.findings).toEqual([])
+    expect(report.accepted.map((f: { key: string }) => f.key)).toEqual(
+      accepted.map((f: { key: string }) => f.key),
+    )
+    expect((await run(file)).printed).toMatch(
+      /No finding is open[\s\S]*No protection \(P1\)\n {2}On the bench only/,
+    )
+  })
+
   test('an empty design: nothing to report, status 0', async () => {
     const { status, printed } = await run(fileOf('empty.json', writeDesign(design().build())))
     expect(status).toBe(0)
