@@ -56,8 +56,9 @@ export function runOptions(design: Design, ruleSet: RuleSet): (c: Conductor) => 
         const ampacity = ampacityOf(ruleSet, { ...c, size: size.key }, ambientC, sizeOf)
         return 'value' in ampacity ? [{ size, amps: ampacity.value.amps }] : []
       })
-    known.set(key, rated)
-    return rated
+    const inOrder = rated.filter((r) => !r.size.own || rated.every((other) => ordered(r, other)))
+    known.set(key, inOrder)
+    return inOrder
   }
   return (c) => {
     const all = ratedFor(c)
@@ -83,6 +84,12 @@ export function runOptions(design: Design, ruleSet: RuleSet): (c: Conductor) => 
             : { key: 'thinnest' },
     }
   }
+}
+
+/** More copper, no less ampacity and no more resistance: choosing leans on that order, so an own row that breaks it is not offered. */
+function ordered(a: Rated, b: Rated): boolean {
+  const [thin, thick] = a.size.sectionMm2 <= b.size.sectionMm2 ? [a, b] : [b, a]
+  return thin.amps <= thick.amps && thin.size.ohmsPerKm >= thick.size.ohmsPerKm
 }
 
 /** Sections for which lugs for both terminals are made. */
