@@ -85,8 +85,7 @@ function joinsAt(p: Prepared, r: EnvelopeResult, node: number): Joins | NoEnvelo
 
 function devicesAt(p: Prepared, node: number): number[] {
   const found: number[] = []
-  for (let d = 0; d < p.min.length; d++)
-    if (p.positive[d] === node || p.negative[d] === node) found.push(d)
+  for (let d = 0; d < p.min.length; d++) if (p.positive[d] === node || p.negative[d] === node) found.push(d)
   return found
 }
 

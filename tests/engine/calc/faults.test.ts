@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { faultNetworks } from '../../../engine/calc/faultcases'
+import { type FaultNetworks, faultNetworks } from '../../../engine/calc/faultcases'
 import { devicesOf } from '../../../engine/calc/faults'
 import { statesOf } from '../../../engine/calc/states'
 import type { Design } from '../../../engine/model/design'
@@ -123,10 +123,11 @@ describe('what is missing', () => {
 
 describe('more positions than there is time for', () => {
   test('currents through devices are not checked then, and figures for few positions stay', () => {
-    const random = randomDesign(new Random(7), 60, 'sensible')
-    const { states } = statesOf(random)
-    const networks = states.map(faultNetworks)
-    expect(networks.length).toBeGreaterThan(1)
+    const isTold = (networks: readonly FaultNetworks[]): boolean =>
+      networks.length > 1 && [...devicesOf(networks).values()].some(({ greatest }) => 'value' in greatest)
+    const networks = Array.from({ length: 60 }, (_, seed) =>
+      statesOf(randomDesign(new Random(seed + 1), 60, 'sensible')).states.map(faultNetworks),
+    ).find(isTold)!
     const all = devicesOf(networks)
     const few = devicesOf(networks, 1)
     expect([...few.keys()]).toEqual([...all.keys()])
