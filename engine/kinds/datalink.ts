@@ -25,13 +25,13 @@ export const linkFields = (initial: Link) => ({
 export const plugField = (initial: PlugKey = 'unknown', label = 'Plug of its data lead') =>
   choice(
     label,
-    'What the data lead needs at this end, from the data sheet: printed in the list of data links.',
+    'What the data lead needs at this end, from the data sheet: printed in the list of terminals.',
     PLUG_TITLES,
     initial,
     { group: 'Data' },
   )
 
-/** Form of a data port, for the list of data links. */
+/** Form of a data port, for the list of terminals. */
 export const plugged = (plug: PlugKey): Pick<Terminal, 'stud' | 'takes'> =>
   plug === 'unknown' ? { takes: 1 } : { stud: plug, takes: 1 }
 

@@ -59,14 +59,24 @@ export function cabin(): Design {
         { ratingA: null, label: 'Spare' },
       ],
     })
-    .part('shunt', 'B1', 'Battery shunt', 'plant room', { role: 'battery', ratingA: 300, millivolts: 50 })
+    .part('shunt', 'B1', 'Battery shunt', 'plant room', {
+      role: 'battery',
+      ratingA: 300,
+      millivolts: 50,
+      dataPlug: '8p8c',
+    })
     .part('busbar', 'W1', 'Source negative bar', 'plant room', {
       studs: 6,
       pole: 'negative',
       ratingA: 250,
       stud: 'M10',
     })
-    .part('shunt', 'B2', 'Load-side shunt', 'plant room', { role: 'load', ratingA: 200, millivolts: 50 })
+    .part('shunt', 'B2', 'Load-side shunt', 'plant room', {
+      role: 'load',
+      ratingA: 200,
+      millivolts: 50,
+      dataPlug: '8p8c',
+    })
     .part('busbar', 'W2', 'Load return bar', 'plant room', {
       studs: 6,
       pole: 'negative',
@@ -110,6 +120,7 @@ export function cabin(): Design {
       pvMaxV: 150,
       pvMaxA: 40,
       data: 'wired',
+      dataPlug: '8p8c',
     })
   const array = d.run('G5.+', 'F3.1', '10awg', 9)
   d.run('F3.2', 'T2.pv+', '10awg', 0.5)
@@ -156,6 +167,7 @@ export function cabin(): Design {
     dataPorts: 3,
     tankInputs: 1,
     temperatureInputs: 1,
+    dataPlug: '8p8c',
     supplyA: 0.3,
   })
   d.pair(['F4.6', 'K1.+'], ['K1.-', 'F4.r6'], '16awg', 1)

@@ -61,14 +61,24 @@ export function trailer(): Design {
         { ratingA: null, label: 'Spare' },
       ],
     })
-    .part('shunt', 'B1', 'Battery shunt', 'tool box', { role: 'battery', ratingA: 300, millivolts: 50 })
+    .part('shunt', 'B1', 'Battery shunt', 'tool box', {
+      role: 'battery',
+      ratingA: 300,
+      millivolts: 50,
+      dataPlug: '8p8c',
+    })
     .part('busbar', 'W1', 'Source negative bar', 'tool box', {
       studs: 4,
       pole: 'negative',
       ratingA: 150,
       stud: 'M8',
     })
-    .part('shunt', 'B2', 'Load-side shunt', 'tool box', { role: 'load', ratingA: 150, millivolts: 50 })
+    .part('shunt', 'B2', 'Load-side shunt', 'tool box', {
+      role: 'load',
+      ratingA: 150,
+      millivolts: 50,
+      dataPlug: '8p8c',
+    })
     .part('busbar', 'W2', 'Load return bar', 'galley', {
       studs: 12,
       pole: 'negative',
@@ -117,6 +127,7 @@ export function trailer(): Design {
     pvMaxV: 75,
     pvMaxA: 20,
     data: 'wired',
+    dataPlug: '8p8c',
   })
   d.pair(['G2.+', 'T1.pv+'], ['G2.-', 'T1.pv-'], '4mm2', 4)
   d.pair(['T1.bat+', 'F2.11'], ['T1.bat-', 'W1.2l'], '10mm2', 1.8)
@@ -125,6 +136,7 @@ export function trailer(): Design {
     dataPorts: 3,
     tankInputs: 1,
     temperatureInputs: 1,
+    dataPlug: '8p8c',
     supplyA: 0.3,
   }).part('tank-sender', 'B3', 'Fresh water', 'under floor', { contents: 'fresh', capacityL: 80 })
   d.pair(['F2.12', 'K1.+'], ['K1.-', 'W2.12l'], '1.5mm2', 0.8)

@@ -69,14 +69,24 @@ export function truck(): Design {
       ratingA: 500,
       stud: 'M10',
     })
-    .part('shunt', 'B1', 'Battery shunt', 'power cabinet', { role: 'battery', ratingA: 500, millivolts: 50 })
+    .part('shunt', 'B1', 'Battery shunt', 'power cabinet', {
+      role: 'battery',
+      ratingA: 500,
+      millivolts: 50,
+      dataPlug: '8p8c',
+    })
     .part('busbar', 'W5', 'Source negative bar', 'power cabinet', {
       studs: 8,
       pole: 'negative',
       ratingA: 500,
       stud: 'M10',
     })
-    .part('shunt', 'B2', 'Load-side shunt', 'power cabinet', { role: 'load', ratingA: 300, millivolts: 50 })
+    .part('shunt', 'B2', 'Load-side shunt', 'power cabinet', {
+      role: 'load',
+      ratingA: 300,
+      millivolts: 50,
+      dataPlug: '8p8c',
+    })
     .part('busbar', 'W6', 'Load return bar', 'power cabinet', {
       studs: 12,
       pole: 'negative',
@@ -170,6 +180,7 @@ export function truck(): Design {
     inrush: 1.3,
     inrushS: 1,
     data: 'wired',
+    dataPlug: '8p8c',
   })
   d.run('W2.3r', 'F13.1', '120mm2', 0.15)
   d.pair(['F13.2', 'T1.+'], ['T1.-', 'W5.2l'], '70mm2', 1.2)
@@ -188,9 +199,11 @@ export function truck(): Design {
     .part('solar-controller', 'T2', 'Solar controller', 'power cabinet', {
       method: 'mppt',
       outputA: 50,
+      fitting: 'clamp 35',
       pvMaxV: 150,
       pvMaxA: 50,
       data: 'wired',
+      dataPlug: '8p8c',
     })
     .part('breaker', 'F14', 'Array breaker', 'power cabinet', {
       ratingA: 50,
@@ -241,6 +254,7 @@ export function truck(): Design {
     dataPorts: 4,
     tankInputs: 2,
     temperatureInputs: 1,
+    dataPlug: '8p8c',
     supplyA: 0.3,
   })
     .part('tank-sender', 'B3', 'Fresh water', 'box body', { contents: 'fresh', capacityL: 220 })

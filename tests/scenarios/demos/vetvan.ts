@@ -87,14 +87,24 @@ function stores(d: Draft): void {
       stud: 'M10',
     })
     .part('isolator', 'Q1', 'Main isolator', BAY, { ratingA: 300, voltageV: 48 })
-    .part('shunt', 'B1', 'Battery shunt', BAY, { role: 'battery', ratingA: 500, millivolts: 50 })
+    .part('shunt', 'B1', 'Battery shunt', BAY, {
+      role: 'battery',
+      ratingA: 500,
+      millivolts: 50,
+      dataPlug: '8p8c',
+    })
     .part('busbar', 'W3', 'Source negative bar', WALL, {
       studs: 8,
       pole: 'negative',
       ratingA: 500,
       stud: 'M10',
     })
-    .part('shunt', 'B2', 'Load-side shunt', WALL, { role: 'load', ratingA: 300, millivolts: 50 })
+    .part('shunt', 'B2', 'Load-side shunt', WALL, {
+      role: 'load',
+      ratingA: 300,
+      millivolts: 50,
+      dataPlug: '8p8c',
+    })
     .part('busbar', 'W4', 'Load return bar', WALL, { studs: 20, pole: 'negative', ratingA: 250, stud: 'M6' })
     .part('fuse-bar', 'F3', 'Main distribution', WALL, {
       ...STRIP,
@@ -152,12 +162,12 @@ function chargers(d: Draft): void {
   d.part('pv-array', 'G5', 'Front roof array', ROOF, { ...module, series: 2, parallel: 1 })
     .part('pv-array', 'G6', 'Rear roof array', ROOF, { ...module, series: 2, parallel: 2 })
     .part('pv-array', 'G7', 'Awning array', 'awning', { ...module, series: 1, parallel: 2 })
-  const breaker = { class: 'magnetic', voltageV: 150, breakingKA: 6 }
+  const breaker = { class: 'magnetic', voltageV: 150, breakingKA: 6, fitting: 'clamp 16' }
   d.part('breaker', 'F11', 'Front array breaker', WALL, { ratingA: 16, ...breaker })
     .part('breaker', 'F12', 'Rear array breaker', WALL, { ratingA: 32, ...breaker })
     .part('breaker', 'F13', 'Awning array breaker', WALL, { ratingA: 32, ...breaker })
     .part('connector', 'X1', 'Awning socket', 'side wall', { poles: 2, ratingA: 40 })
-  const controller = { method: 'mppt', pvMaxV: 100, pvMaxA: 35, data: 'wired' }
+  const controller = { method: 'mppt', pvMaxV: 100, pvMaxA: 35, data: 'wired', dataPlug: '8p8c' }
   d.part('solar-controller', 'T1', 'Solar controller front', WALL, { ...controller, outputA: 20 })
     .part('solar-controller', 'T2', 'Solar controller rear', WALL, { ...controller, outputA: 40 })
     .part('solar-controller', 'T3', 'Solar controller awning', WALL, { ...controller, outputA: 20 })
@@ -213,7 +223,9 @@ function chargers(d: Draft): void {
       inputV: '12',
       inputLowestV: 12,
       efficiency: 92,
+      fitting: 'clamp 35',
       data: 'wired',
+      dataPlug: '8p8c',
     })
     .part('chassis-point', 'X2', 'Engine block', BONNET, { pathMOhm: 0.5 })
     .part('chassis-point', 'X3', 'Starting battery strap', BONNET, { pathMOhm: 0.5 })
@@ -235,6 +247,7 @@ function chargers(d: Draft): void {
     inrush: 1.5,
     inrushS: 1,
     data: 'wired',
+    dataPlug: '8p8c',
     idleW: 12,
   })
   d.pair(['F3.1', 'T5.+'], ['T5.-', 'W3.4r'], '70mm2', 1.1)
@@ -380,11 +393,12 @@ function readings(d: Draft): void {
     dataPorts: 3,
     tankInputs: 2,
     temperatureInputs: 2,
+    dataPlug: '8p8c',
     supplyA: 0.4,
   })
-    .part('display', 'P1', 'Display', 'entry panel', { supplyA: 0.3, data: 'wired' })
-    .part('data-expander', 'K11', 'Data expander 1', WALL, { ports: 4 })
-    .part('data-expander', 'K12', 'Data expander 2', WALL, { ports: 4 })
+    .part('display', 'P1', 'Display', 'entry panel', { supplyA: 0.3, data: 'wired', dataPlug: '8p8c' })
+    .part('data-expander', 'K11', 'Data expander 1', WALL, { ports: 4, dataPlug: '8p8c' })
+    .part('data-expander', 'K12', 'Data expander 2', WALL, { ports: 4, dataPlug: '8p8c' })
     .part('tank-sender', 'B11', 'Fresh water', 'under floor', { contents: 'fresh', capacityL: 90 })
     .part('tank-sender', 'B12', 'Waste water', 'under floor', { contents: 'grey', capacityL: 60 })
     .part('temperature-sender', 'B13', 'Fridge temperature', 'bench', { of: 'Vaccine fridge' })
