@@ -23,7 +23,7 @@ const TABLE: RowsField = {
   label: 'Own conductors',
   about:
     "Cable at hand that the built-in sizes lack. Marked as the designer's own figure wherever it is printed.",
-  each: 'own conductor',
+  each: 'row',
   min: 0,
   max: 99,
   initial: 0,
