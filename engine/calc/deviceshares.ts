@@ -86,7 +86,7 @@ export function deviceShares(p: Prepared, b: Blocks): DeviceShares {
       return block >= 0 ? counting(ofMeshed(branch, block)) : fewOfBridge(branch)
     },
     alike(branch) {
-      if (graph.tail[branch] === graph.head[branch] || b.of[branch]! >= 0) return Number.NaN
+      if (isLoop(branch) || b.of[branch]! >= 0) return Number.NaN
       const hanging = hangingFrom(branch)
       const from = terminals.before[b.rank[hanging]!]!
       const to = terminals.before[end[hanging]!]!

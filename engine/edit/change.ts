@@ -25,3 +25,9 @@ export function set<T extends object>(record: T, values: NoInfer<Partial<T>>): T
   const keys = Object.keys(values) as (keyof T)[]
   return keys.every((key) => Object.is(record[key], values[key])) ? record : { ...record, ...values }
 }
+
+/** A list with a thing in the place of the one with its id, or at the end. O(list). */
+export function put<T extends { readonly id: string }>(list: readonly T[] = [], thing: T): readonly T[] {
+  const known = list.some((x) => x.id === thing.id)
+  return known ? list.map((x) => (x.id === thing.id ? thing : x)) : [...list, thing]
+}

@@ -1,5 +1,5 @@
 import type { Design } from '../model/design'
-import { done } from './change'
+import { done, put } from './change'
 import type { EditOf, EditResult } from './edit'
 import { snap } from './grid'
 import { refuse } from './refuse'
@@ -15,12 +15,7 @@ export function applyText(design: Design, { text }: EditOf<'text'>): EditResult 
   if (!Number.isFinite(text.x) || !Number.isFinite(text.y))
     return refuse('not-a-place', 'A text cannot be put at a place that is not a number.')
   const next = { ...text, text: words, x: snap(text.x), y: snap(text.y) }
-  const texts = design.texts ?? []
-  const known = texts.some((t) => t.id === text.id)
-  return done({
-    ...design,
-    texts: known ? texts.map((t) => (t.id === text.id ? next : t)) : [...texts, next],
-  })
+  return done({ ...design, texts: put(design.texts, next) })
 }
 
 /** Takes texts off the sheet. */

@@ -1,6 +1,6 @@
 import type { Design } from '../model/design'
 import { partById } from '../model/lookup'
-import { done } from './change'
+import { done, put } from './change'
 import type { EditOf, EditResult } from './edit'
 import { GRID, snap } from './grid'
 import { refuse } from './refuse'
@@ -18,12 +18,7 @@ export function applyZone(design: Design, { zone }: EditOf<'zone'>): EditResult 
   const [x, y] = [snap(zone.x), snap(zone.y)]
   const [w, h] = [Math.max(GRID, snap(zone.w)), Math.max(GRID, snap(zone.h))]
   const next = { ...zone, name, parts, x, y, w, h }
-  const zones = design.zones ?? []
-  const known = zones.some((z) => z.id === zone.id)
-  return done({
-    ...design,
-    zones: known ? zones.map((z) => (z.id === zone.id ? next : z)) : [...zones, next],
-  })
+  return done({ ...design, zones: put(design.zones, next) })
 }
 
 /** Takes an outline off; its parts stay. */
