@@ -1,13 +1,11 @@
 import type { PointerEvent } from 'react'
-import type { XY } from '../../engine'
+import { snap, type XY } from '../../engine'
 import { useOpen } from '../store/open'
 import { sheetPoint } from '../store/sheetpoint'
 import { useView } from '../store/view'
 
 /** Less than this, CSS px, is a click. */
 const SLACK_PX = 4
-const GRID = 2.5
-const onGrid = (mm: number): number => Math.round(mm / GRID) * GRID
 
 /** Follows the pointer from where it went down, in grid steps; `drop` comes once, unless it was a click or broke off. */
 export function hold(
@@ -28,7 +26,7 @@ export function hold(
   on('pointermove', (ev) => {
     const to = sheetPoint(ev.clientX, ev.clientY)
     if (!to || (by === null && Math.hypot(ev.clientX - clientX, ev.clientY - clientY) < SLACK_PX)) return
-    by = [onGrid(to[0] - from[0]), onGrid(to[1] - from[1])]
+    by = [snap(to[0] - from[0]), snap(to[1] - from[1])]
     move(by)
   })
   on('pointerup', () => {

@@ -36,6 +36,15 @@ describe('responses', () => {
     }
   })
 
+  test('one at a time: an older one refuses to be asked after the next', () => {
+    const { factor } = network(new Random(5), 40, 5)
+    const between = responses(factor)
+    const older = between(1, 2)
+    expect(older.at(1)).toBeTypeOf('number')
+    between(3, 4)
+    expect(() => older.at(1)).toThrow('after the next one')
+  })
+
   test('on a tree hardly more edges come than lie between the two', () => {
     const { factor } = network(new Random(3), 2000, 0)
     expect(responses(factor)(1, 2).edges().length).toBeLessThan(100)
