@@ -177,7 +177,7 @@ export { type ScheduleSheetOptions, scheduleSheets } from './sheets/schedules/sc
 export { type WorkbookPart, workbookParts } from './sheets/schedules/workbook'
 export { type SchematicOptions, schematicSheets } from './sheets/schematic'
 export type { Sheet, SheetLink } from './sheets/sheet'
-export { sceneText } from './sheets/sheettexts'
+export { sceneText, textsIn } from './sheets/sheettexts'
 export { symbolSheets } from './sheets/symbolsheets'
 export { moveZoneEdit, outlineEdit, resizeZoneEdit } from './sheets/zonedesign'
 export { SOURCES, type Source, type SourceKey, type SourceStatus, sourceOf } from './sources'

@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import { type SheetText, sceneText } from '../../engine'
+import { type SheetText, sceneText, textsIn } from '../../engine'
 import { moveTexts } from '../store/onsheet'
 import { doEdit, useOpen } from '../store/open'
 import { select, setGhosts, setPen, toggleText, useView } from '../store/view'
@@ -10,9 +10,7 @@ import { hold } from './holding'
 export const SheetTexts = memo(function SheetTexts() {
   const texts = useOpen((s) => s.design.texts)
   const view = useView((s) => s.view)
-  return texts
-    ?.filter((t) => t.view === 'all' || t.view === view)
-    .map((text) => <Text key={text.id} text={text} />)
+  return texts && textsIn({ texts }, view).map((text) => <Text key={text.id} text={text} />)
 })
 
 const Text = memo(function Text({ text }: { text: SheetText }) {

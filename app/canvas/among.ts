@@ -1,4 +1,4 @@
-import { boundsOf, sceneText } from '../../engine'
+import { boundsOf, sceneText, textsIn } from '../../engine'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
 
@@ -9,16 +9,10 @@ export function selectAmong(): void {
   const among = design.conductors.filter((c) => parts.has(c.from.part) && parts.has(c.to.part))
   const inside = design.parts.filter((p) => parts.has(p.id))
   const bounds = inside.length > 0 ? boundsOf(inside) : null
-  const texts = (design.texts ?? []).filter((text) => {
+  const texts = textsIn(design, view).filter((text) => {
     const { x, y, w, h } = sceneText(text)
-    const shown = text.view === 'all' || text.view === view
     return (
-      shown &&
-      bounds &&
-      x < bounds.x + bounds.w &&
-      x + w > bounds.x &&
-      y < bounds.y + bounds.h &&
-      y + h > bounds.y
+      bounds && x < bounds.x + bounds.w && x + w > bounds.x && y < bounds.y + bounds.h && y + h > bounds.y
     )
   })
   if (among.length) useView.setState({ conductors: new Set(among.map((c) => c.id)) })

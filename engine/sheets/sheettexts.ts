@@ -5,7 +5,7 @@ import type { Area } from './paper'
 import type { SceneText, SceneView } from './scene'
 
 /** Texts that a view shows. */
-export const textsIn = ({ texts = [] }: Design, view: SceneView): readonly SheetText[] =>
+export const textsIn = ({ texts = [] }: Pick<Design, 'texts'>, view: SceneView): readonly SheetText[] =>
   texts.filter((t) => t.view === 'all' || t.view === view)
 
 /** A text as it stands on the sheet. */
