@@ -1,5 +1,6 @@
 import { Canvas } from './canvas/Canvas'
 import { DropZone } from './files/DropZone'
+import { FirstCautions } from './help/FirstCautions'
 import { Overlays } from './help/Overlays'
 import { Said } from './help/Said'
 import { Card } from './panels/Card'
@@ -7,29 +8,42 @@ import { Findings } from './panels/Findings'
 import { Shelf } from './panels/Shelf'
 import { StatusLine } from './panels/StatusLine'
 import { TopStrip } from './panels/TopStrip'
+import { Rail } from './stages/Rail'
+import { StagePage } from './stages/StagePage'
 import { useView } from './store/view'
 import { TryPanel } from './tryit/TryPanel'
 
 export function App() {
-  const shelf = useView((s) => s.shelf && !s.trying)
-  const trying = useView((s) => s.trying)
+  const drawing = useView((s) => s.stage === 'drawing')
   return (
-    <div className="app">
+    <div className={drawing ? 'app' : 'app elsewhere'}>
       <TopStrip />
-      {shelf && <Shelf />}
+      <Rail />
+      {drawing && <ShelfOfParts />}
       <Canvas />
-      {trying ? (
-        <TryPanel />
-      ) : (
-        <aside className="side">
-          <Card />
-          <Findings />
-        </aside>
-      )}
+      {drawing ? <Beside /> : <StagePage />}
+      <FirstCautions />
       <StatusLine />
       <Overlays />
       <Said />
       <DropZone />
     </div>
+  )
+}
+
+function ShelfOfParts() {
+  const shown = useView((s) => s.shelf && !s.trying)
+  return shown ? <Shelf /> : null
+}
+
+/** What stands beside the sheet: card and findings, or the switches of a design in use. */
+function Beside() {
+  const trying = useView((s) => s.trying)
+  if (trying) return <TryPanel />
+  return (
+    <aside className="side">
+      <Card />
+      <Findings />
+    </aside>
   )
 }

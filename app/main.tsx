@@ -11,6 +11,7 @@ import './theme/over.css'
 import './theme/cautions.css'
 import './theme/glance.css'
 import './theme/sizing.css'
+import './theme/stages.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App'
@@ -20,6 +21,7 @@ import { startPoints } from './files/keeppoints'
 import { keepForOffline } from './files/offline'
 import { openAtStart } from './files/session'
 import { startThumbnails } from './files/thumbnails'
+import { watchAddress } from './stages/address'
 import { watchKeys } from './store/keys'
 import { watchPointer } from './store/say'
 import { startTheme } from './theme/theme'
@@ -28,6 +30,7 @@ import { startEngine } from './worker/start'
 startTheme()
 watchPointer()
 watchKeys()
+watchAddress()
 startAutosave()
 startThumbnails()
 startPoints()

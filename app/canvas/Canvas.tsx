@@ -13,7 +13,6 @@ import {
   ReactFlowProvider,
   SelectionMode,
 } from 'reactflow'
-import { FirstCautions } from '../help/FirstCautions'
 import { LensKey } from '../lenses/LensKey'
 import { useOpen } from '../store/open'
 import { clearSelection, pointAt, select, useView } from '../store/view'
@@ -106,7 +105,6 @@ function Sheet() {
         <TryBanner />
         <LensKey />
         <TwoTabs />
-        <FirstCautions />
       </div>
     </SheetMenu>
   )

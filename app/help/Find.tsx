@@ -4,7 +4,7 @@ import { terminalName } from '../store/join'
 import { useLatest } from '../store/latest'
 import { matching } from '../store/matching'
 import { useOpen } from '../store/open'
-import { lookAt, select } from '../store/view'
+import { lookAt, select, setStage } from '../store/view'
 import { PickList } from './PickList'
 import { Sheet } from './Sheet'
 
@@ -31,6 +31,7 @@ export function Find({ onClose }: { onClose: () => void }) {
   const pick = (key: string) => {
     const id = key.slice(key.indexOf(' ') + 1)
     onClose()
+    setStage('drawing')
     if (key.startsWith('part')) {
       select([id])
       lookAt([id], [])

@@ -14,6 +14,7 @@ export function StatusLine() {
   const checked = useLatest((s) => s.checked)
   const failure = useLatest((s) => s.failure)
   const design = useOpen((s) => s.design)
+  const drawing = useView((s) => s.stage === 'drawing')
   const { open, accepted } = useMemo(() => sortAccepted(design, findings), [design, findings])
   return (
     <footer className="status">
@@ -26,6 +27,15 @@ export function StatusLine() {
       </button>
       <Kept />
       <span className="grow" />
+      {drawing && <OnSheet />}
+    </footer>
+  )
+}
+
+/** Where the pointer is, and how near one looks. */
+function OnSheet() {
+  return (
+    <>
       <Pointer />
       <fieldset aria-label="Zoom" className="zoom">
         <button type="button" className="icon" aria-label="Smaller" onClick={() => zoomBy(1 / 1.25)}>
@@ -44,7 +54,7 @@ export function StatusLine() {
           <Maximize size={16} aria-hidden />
         </button>
       </fieldset>
-    </footer>
+    </>
   )
 }
 

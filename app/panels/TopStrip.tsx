@@ -19,7 +19,7 @@ export function TopStrip() {
   const { name, vehicle, revision } = useOpen((s) => s.design.settings)
   const undone = useOpen(nextUndo)
   const redone = useOpen(nextRedo)
-  const view = useView((s) => s.view)
+  const drawing = useView((s) => s.stage === 'drawing')
   const shelf = useView((s) => s.shelf)
   const dark = useTheme((s) => s.theme === 'dark')
   return (
@@ -36,7 +36,7 @@ export function TopStrip() {
         </h1>
         <span className="sub">{[vehicle, revision && `rev. ${revision}`].filter(Boolean).join(' · ')}</span>
       </div>
-      {!shelf && (
+      {drawing && !shelf && (
         <button type="button" className="icon" aria-label="Show the shelf" onClick={toggleShelf}>
           <PanelLeftOpen size={18} aria-hidden />
         </button>
@@ -64,33 +64,7 @@ export function TopStrip() {
           <Redo2 size={18} aria-hidden />
         </button>
       </fieldset>
-      <div role="radiogroup" aria-label="View" className="cell views">
-        {VIEWS.map(([key, text], i) => (
-          // biome-ignore lint/a11y/useSemanticElements: a row of buttons, one of them on
-          <button
-            key={key}
-            type="button"
-            role="radio"
-            aria-checked={view === key}
-            title={`${text} (${i + 1})`}
-            onClick={() => setView(key)}
-          >
-            {text}
-          </button>
-        ))}
-      </div>
-      <LensSwitch />
-      <TrySwitch />
-      <div className="cell">
-        <button
-          type="button"
-          aria-label="Size it"
-          title="Sizes and ratings by the rule set (S)"
-          onClick={() => COMMANDS.size.run()}
-        >
-          <Ruler size={16} aria-hidden /> <span className="word">Size it</span>
-        </button>
-      </div>
+      {drawing && <WaysOfSeeing />}
       <span className="grow" />
       <div className="cell">
         <button
@@ -121,5 +95,41 @@ export function TopStrip() {
         </button>
       </div>
     </header>
+  )
+}
+
+/** What only the drawing has: its views, lenses, trying out, sizing. */
+function WaysOfSeeing() {
+  const view = useView((s) => s.view)
+  return (
+    <>
+      <div role="radiogroup" aria-label="View" className="cell views">
+        {VIEWS.map(([key, text], i) => (
+          // biome-ignore lint/a11y/useSemanticElements: a row of buttons, one of them on
+          <button
+            key={key}
+            type="button"
+            role="radio"
+            aria-checked={view === key}
+            title={`${text} (${i + 1})`}
+            onClick={() => setView(key)}
+          >
+            {text}
+          </button>
+        ))}
+      </div>
+      <LensSwitch />
+      <TrySwitch />
+      <div className="cell">
+        <button
+          type="button"
+          aria-label="Size it"
+          title="Sizes and ratings by the rule set (S)"
+          onClick={() => COMMANDS.size.run()}
+        >
+          <Ruler size={16} aria-hidden /> <span className="word">Size it</span>
+        </button>
+      </div>
+    </>
   )
 }

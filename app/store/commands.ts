@@ -1,6 +1,7 @@
 import { arrangeEdit, conductorById, type Selection } from '../../engine'
 import { saveToDisk } from '../files/session'
 import { LENSES, type Lens } from '../lenses/lens'
+import { stepStage } from '../stages/step'
 import { toggleTrying } from '../tryit/trial'
 import { copy, cut, duplicate, pasteHere, removeSelected } from './clip'
 import { useLatest } from './latest'
@@ -16,11 +17,13 @@ import { clearSelection, lookAt, lookAtAll, select, setOverlay, setView, turnLen
 
 export interface Command {
   readonly title: string
-  readonly group: 'Drawing' | 'Selection' | 'Seeing' | 'Line up' | 'Checks'
+  readonly group: 'Drawing' | 'Selection' | 'Seeing' | 'Line up' | 'Checks' | 'Stages'
   /** As shown; "Ctrl" stands for the command key as well. */
   readonly keys: readonly string[]
   /** Not possible now: greyed in the menu. */
   readonly off?: () => boolean
+  /** Works in every stage; otherwise in the drawing only. */
+  readonly everywhere?: true
   readonly run: () => void
 }
 
@@ -79,8 +82,20 @@ export const COMMANDS = define({
       else say('Select one part first; then J joins from it.')
     },
   },
-  undo: { title: 'Undo', group: 'Drawing', keys: ['Ctrl Z'], run: named('Undone', undo) },
-  redo: { title: 'Redo', group: 'Drawing', keys: ['Ctrl Y', 'Ctrl Shift Z'], run: named('Done again', redo) },
+  undo: {
+    title: 'Undo',
+    group: 'Drawing',
+    keys: ['Ctrl Z'],
+    everywhere: true,
+    run: named('Undone', undo),
+  },
+  redo: {
+    title: 'Redo',
+    group: 'Drawing',
+    keys: ['Ctrl Y', 'Ctrl Shift Z'],
+    everywhere: true,
+    run: named('Done again', redo),
+  },
   cut: { title: 'Cut', group: 'Selection', keys: ['Ctrl X'], off: nothingToCopy, run: cut },
   copy: { title: 'Copy', group: 'Selection', keys: ['Ctrl C'], off: nothingToCopy, run: copy },
   paste: { title: 'Paste', group: 'Selection', keys: ['Ctrl V'], run: pasteHere },
@@ -169,9 +184,16 @@ export const COMMANDS = define({
     title: 'Schematic on paper',
     group: 'Drawing',
     keys: ['Ctrl P'],
+    everywhere: true,
     run: () => setOverlay({ is: 'print' }),
   },
-  save: { title: 'Save to a file', group: 'Drawing', keys: ['Ctrl S'], run: () => void saveToDisk() },
+  save: {
+    title: 'Save to a file',
+    group: 'Drawing',
+    keys: ['Ctrl S'],
+    everywhere: true,
+    run: () => void saveToDisk(),
+  },
   size: {
     title: 'Size it',
     group: 'Checks',
@@ -186,6 +208,7 @@ export const COMMANDS = define({
     title: 'Find a part or conductor',
     group: 'Seeing',
     keys: ['F', 'Ctrl F'],
+    everywhere: true,
     run: () => setOverlay({ is: 'find' }),
   },
   whole: { title: 'Whole drawing', group: 'Seeing', keys: ['0'], run: lookAtAll },
@@ -204,7 +227,27 @@ export const COMMANDS = define({
   'lens-meter': lensCommand('meter'),
   'lens-drop': lensCommand('drop'),
   try: { title: 'Try it out, or back to the drawing', group: 'Seeing', keys: ['Y'], run: toggleTrying },
-  keys: { title: 'Show the keys', group: 'Seeing', keys: ['?'], run: () => setOverlay({ is: 'keys' }) },
+  keys: {
+    title: 'Show the keys',
+    group: 'Seeing',
+    keys: ['?'],
+    everywhere: true,
+    run: () => setOverlay({ is: 'keys' }),
+  },
+  'stage-next': {
+    title: 'Next stage of the job',
+    group: 'Stages',
+    keys: [']'],
+    everywhere: true,
+    run: () => stepStage(1),
+  },
+  'stage-before': {
+    title: 'Stage before',
+    group: 'Stages',
+    keys: ['['],
+    everywhere: true,
+    run: () => stepStage(-1),
+  },
   card: {
     title: 'Into the card',
     group: 'Seeing',

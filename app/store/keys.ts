@@ -28,8 +28,8 @@ const BY_KEY = new Map<string, Command>(
 export function watchKeys(): () => void {
   const onKey = (e: KeyboardEvent) => {
     const target = e.target as HTMLElement
-    const { trying, overlay } = useView.getState()
-    if (trying && !overlay && e.key === 'Escape') {
+    const { trying, overlay, stage } = useView.getState()
+    if (stage === 'drawing' && trying && !overlay && e.key === 'Escape') {
       backToDrawing()
       return
     }
@@ -40,14 +40,15 @@ export function watchKeys(): () => void {
     const onButton = target.closest('button, a, summary, [role="radio"]')
     if (onButton && (e.key === 'Enter' || e.key === ' ')) return
     if (e.altKey) return
-    if (e.shiftKey && e.key.startsWith('Arrow')) {
+    if (stage === 'drawing' && e.shiftKey && e.key.startsWith('Arrow')) {
       e.preventDefault()
       const far = 4
       nudge(...(FAR[e.key] ?? [0, 0]), far)
       return
     }
     const command = BY_KEY.get(keyLabel(e))
-    if (!command || (trying && command.group !== 'Seeing')) return
+    if (!command) return
+    if (stage === 'drawing' ? trying && command.group !== 'Seeing' : !command.everywhere) return
     e.preventDefault()
     if (!command.off?.()) command.run()
   }

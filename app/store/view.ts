@@ -23,6 +23,9 @@ export type Overlay =
       readonly openAnyway?: () => void
     }
 
+/** A stage of the job: each has the whole table to itself. */
+export type Stage = 'drawing' | 'schedules' | 'bench' | 'commissioning' | 'handover' | 'revisions'
+
 /** Where the canvas should look next. A new object each time, so that asking twice works twice. */
 export type LookAt =
   | { readonly at: 'all' }
@@ -43,6 +46,7 @@ export interface Box {
 }
 
 interface ViewState {
+  readonly stage: Stage
   readonly view: SceneView
   readonly parts: ReadonlySet<PartId>
   readonly conductors: ReadonlySet<ConductorId>
@@ -89,6 +93,7 @@ function keptView(): SceneView {
 const NOTHING = { texts: NONE, zone: null, finding: null } as const
 
 export const useView = create<ViewState>(() => ({
+  stage: 'drawing',
   view: keptView(),
   parts: NONE,
   conductors: NONE,
@@ -115,6 +120,8 @@ export function setView(view: SceneView): void {
   writePreference('view', view)
   set({ view })
 }
+export const setStage = (stage: Stage) => set({ stage })
+
 /** Begins or ends trying out; nothing stays selected, and no lens on. */
 export const setTrying = (trying: boolean) =>
   set({ trying, lens: null, pointed: null, pen: null, ...NOTHING, parts: NONE, conductors: NONE })
