@@ -4,10 +4,8 @@ import { FORMAT } from './design'
 import type { KindLookup } from './kind'
 import { parse } from './parse'
 import { foundWords, type Problem, ProblemList } from './problems'
-import { readAccepted } from './readaccepted'
 import { readConductors } from './readconductors'
-import { readTexts, readZones } from './readonsheet'
-import { readOwnConductors } from './readownconductors'
+import { OPTIONAL_KEYS, readOptional } from './readoptional'
 import { readParts } from './readparts'
 import { isRecord, readRecord } from './record'
 import { ownRulesSchema, settingsSchema } from './schema'
@@ -41,26 +39,10 @@ export function readDesign(text: string, kindOf: KindLookup): ReadResult {
     kindOf,
     problems,
   )
-  const accepted = readAccepted(file.accepted, problems)
-  const ownConductors = readOwnConductors(file.ownConductors, problems)
-  const zones = readZones(file.zones, parts, problems)
-  const texts = readTexts(file.texts, problems)
-  const {
-    loomwright: _format,
-    ownRules: _rules,
-    ownConductors: _own,
-    accepted: _accepted,
-    zones: _zones,
-    texts: _texts,
-    ...rest
-  } = file
-  const design: Design = {
-    ...{ ...rest, ...essentials, parts, conductors },
-    ...(ownConductors ? { ownConductors } : {}),
-    ...(accepted ? { accepted } : {}),
-    ...(zones ? { zones } : {}),
-    ...(texts ? { texts } : {}),
-  }
+  const optional = readOptional(file, parts, problems)
+  const read = new Set(['loomwright', 'ownRules', ...OPTIONAL_KEYS])
+  const rest = Object.fromEntries(Object.entries(file).filter(([key]) => !read.has(key)))
+  const design: Design = { ...rest, ...essentials, parts, conductors, ...optional }
   return { design, problems: problems.all() }
 }
 

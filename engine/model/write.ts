@@ -39,10 +39,6 @@ const PART = [
   'values',
   'notes',
 ]
-const ACCEPTED = ['key', 'level', 'actual', 'reason', 'by', 'date']
-const ZONE = ['id', 'name', 'parts', 'x', 'y', 'w', 'h']
-const TEXT = ['id', 'text', 'view', 'x', 'y']
-const OWN_CONDUCTOR = ['key', 'name', 'sectionMm2', 'ohmsPerKm', 'amps', 'insulationC', 'offered']
 const CONDUCTOR = [
   'id',
   'number',
@@ -63,6 +59,14 @@ const CONDUCTOR = [
   'path',
 ]
 
+/** Lists of records that a design need not have. */
+const LISTS = {
+  ownConductors: ['key', 'name', 'sectionMm2', 'ohmsPerKm', 'amps', 'insulationC', 'offered'],
+  accepted: ['key', 'level', 'actual', 'reason', 'by', 'date'],
+  zones: ['id', 'name', 'parts', 'x', 'y', 'w', 'h'],
+  texts: ['id', 'text', 'view', 'x', 'y'],
+} as const satisfies { readonly [K in keyof Design]?: readonly string[] }
+
 /**
  * Text of a design file: JSON, two spaces, keys in a fixed order, so that the same design gives the same bytes and
  * versions of a file compare line by line. A number that is not finite is written as null, "not known". O(design).
@@ -73,14 +77,9 @@ export function writeDesign(design: Design): string {
     loomwright: FORMAT,
     settings: ordered({ ...design.settings }, SETTINGS),
     ...(design.ownRules ? { ownRules: sorted(design.ownRules) } : {}),
-    ...(design.ownConductors
-      ? { ownConductors: design.ownConductors.map((o) => ordered({ ...o }, OWN_CONDUCTOR)) }
-      : {}),
     parts: design.parts.map((part) => ordered({ ...part }, PART)),
     conductors: design.conductors.map((conductor) => ordered({ ...conductor }, CONDUCTOR)),
-    ...(design.accepted ? { accepted: design.accepted.map((a) => ordered({ ...a }, ACCEPTED)) } : {}),
-    ...(design.zones ? { zones: design.zones.map((z) => ordered({ ...z }, ZONE)) } : {}),
-    ...(design.texts ? { texts: design.texts.map((t) => ordered({ ...t }, TEXT)) } : {}),
+    ...orderedLists(design),
   }
   return `${JSON.stringify(
     keyed(file, FILE, (value) => value),
@@ -88,6 +87,14 @@ export function writeDesign(design: Design): string {
     2,
   )}\n`
 }
+
+const orderedLists = (design: Design) =>
+  Object.fromEntries(
+    Object.entries(LISTS).flatMap(([key, first]) => {
+      const list = design[key as keyof typeof LISTS]
+      return list ? [[key, list.map((record) => ordered({ ...record }, first))]] : []
+    }),
+  )
 
 const ordered = (record: Readonly<Record<string, unknown>>, first: readonly string[]) =>
   keyed(record, first, sorted)
