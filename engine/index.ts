@@ -106,6 +106,7 @@ export type {
   Turn,
   Zone,
 } from './model/design'
+export { DESIGN_FIELDS } from './model/designfields'
 export { drawingNotes } from './model/drawingnotes'
 export type {
   Cell,
@@ -131,6 +132,7 @@ export { newConductor, newDesign } from './model/newdesign'
 export type { Problem } from './model/problems'
 export type { ReadResult } from './model/read'
 export { ruleSetOf } from './model/rules'
+export { RUN_FIELDS, withOwnSizes } from './model/runfields'
 export { sizeIn, sizesIn } from './model/sizes'
 export { complete, initialRow, initialValues } from './model/values'
 export { writeDesign } from './model/write'
@@ -146,6 +148,13 @@ export { labelTable } from './sheets/labelsheets/labeltable'
 export { sceneOf } from './sheets/makescene'
 export { printable, typeSize, widthOf } from './sheets/measure'
 export { outlineMarks } from './sheets/outlinemarks'
+export {
+  PACK_READERS,
+  type PackContext,
+  type PackReader,
+  type PackSection,
+} from './sheets/packs/section'
+export { PACK_SECTIONS } from './sheets/packs/sections'
 export type { PaperSize } from './sheets/paper'
 export { bandPlotSheets, type DevicePlot, devicePlots, type PlotSheetOptions } from './sheets/plotsheets'
 export { type RevisionRow, revisionRows } from './sheets/revisions'

@@ -14,12 +14,12 @@ const LEVELS: readonly Level[] = ['danger', 'warning', 'not-checked', 'note']
 
 /**
  * The list of findings, worst first; a clean design says so. What has been accepted comes last, in full and with the
- * reason: nothing is hidden.
+ * reason: nothing is hidden. Without places, none are given.
  */
 export function findingBlocks(
   design: Design,
   findings: readonly Finding[],
-  places: Places,
+  places: Places | null,
   width: Millimetres,
 ): FlowBlock[] {
   const { open, accepted } = sortAccepted(design, findings)
@@ -30,7 +30,7 @@ export function findingBlocks(
     paragraph(
       findings.length === 0
         ? 'The checks listed here found nothing to report. What they cannot see, they do not report.'
-        : `${counts.join(', ')}${accepted.length > 0 ? `; besides, ${accepted.length} accepted with a reason` : ''}. Places are given as sheet/field.`,
+        : `${counts.join(', ')}${accepted.length > 0 ? `; besides, ${accepted.length} accepted with a reason` : ''}.${places ? ' Places are given as sheet/field.' : ''}`,
       width,
       { after: 2.5 },
     ),
@@ -42,7 +42,7 @@ export function findingBlocks(
 function acceptedBlocks(
   design: Design,
   accepted: readonly AcceptedFinding[],
-  places: Places,
+  places: Places | null,
   width: Millimetres,
 ): FlowBlock[] {
   if (accepted.length === 0) return []
@@ -114,7 +114,8 @@ function levelMarks(level: Level): Mark[] {
   }
 }
 
-function placesOf({ parts, conductors }: Finding, places: Places): string {
+function placesOf({ parts, conductors }: Finding, places: Places | null): string {
+  if (!places) return ''
   const all = [...new Set([...parts, ...conductors].flatMap((id) => places.get(id) ?? []))]
   const more = all.length > 3 ? ` +${all.length - 3}` : ''
   return all.slice(0, 3).join(' ') + more

@@ -20,14 +20,21 @@ export interface ScheduleSheetOptions {
   readonly of?: number
 }
 
-/** Every schedule of the design as sheets: frame, title block, cautions, tables with their heads said again. Pure. */
-export function scheduleSheets(
+/** Every schedule of the design as sheets, one after the other. Pure. */
+export const scheduleSheets = (
   design: Design,
   answers: Answers,
   options: ScheduleSheetOptions = {},
+): readonly Sheet[] => tableSheets(design, schedulesOf(design, answers, options.making), options)
+
+/** Schedules as sheets: frame, title block, cautions, tables with their heads said again. Pure. */
+export function tableSheets(
+  design: Design,
+  schedules: readonly Schedule[],
+  options: Omit<ScheduleSheetOptions, 'making'> = {},
 ): readonly Sheet[] {
   const page = pageOf(options.form ?? 'A4-portrait')
-  const pages = pagesOf(schedulesOf(design, answers, options.making), page)
+  const pages = pagesOf(schedules, page)
   const first = options.first ?? 1
   const of = options.of ?? first + pages.length - 1
   const date = options.date ?? design.settings.date

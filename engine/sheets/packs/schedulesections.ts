@@ -1,0 +1,24 @@
+import { USUAL_MAKING } from '../../tables/making'
+import { SCHEDULES } from '../schedules/all'
+import { tableSheets } from '../schedules/schedulesheets'
+import type { PackReader, PackSection } from './section'
+import { tableForm } from './tableform'
+
+/** What others than the workshop need of the schedules. */
+const ALSO_FOR: Readonly<Record<string, readonly PackReader[]>> = {
+  conductors: ['designer'],
+  fuses: ['designer', 'customer'],
+  switches: ['customer'],
+  parts: ['designer'],
+}
+
+/** Each schedule as a section of its own; one without rows has nothing to say. */
+export const scheduleSections: readonly PackSection[] = SCHEDULES.map(({ key, title, of }) => ({
+  key,
+  title,
+  readers: ['workshop', ...(ALSO_FOR[key] ?? [])],
+  sheets: ({ design, answers, paper }) => {
+    const schedule = of(design, answers, USUAL_MAKING)
+    return schedule.rows.length === 0 ? [] : tableSheets(design, [schedule], { form: tableForm(paper) })
+  },
+}))
