@@ -1,7 +1,14 @@
-import { type CellField, type Design, type Edit, OWN_RULES, type Settings, type Value } from '../../engine'
+import {
+  type CellField,
+  DESIGN_FIELDS,
+  type Design,
+  type Edit,
+  OWN_RULES,
+  type Settings,
+  type Value,
+} from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { DrawingNotes } from './DrawingNotes'
-import { DESIGN_FIELDS } from './designfields'
 import { FieldRow } from './FieldRow'
 import { Legend } from './Legend'
 import { OnSheet } from './OnSheet'

@@ -1,8 +1,7 @@
-import type { Conductor, ConductorChange, Value } from '../../engine'
+import { type Conductor, type ConductorChange, RUN_FIELDS, type Value, withOwnSizes } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { FieldRow } from './FieldRow'
 import { OwnCurrent } from './OwnCurrent'
-import { RUN_FIELDS, withOwnSizes } from './runfields'
 import { SizeLock } from './SizeLock'
 
 type Key = keyof typeof RUN_FIELDS

@@ -5,10 +5,10 @@ import {
   type Edit,
   kindOf,
   partById,
+  RUN_FIELDS,
   sizeIn,
   type Value,
 } from '../../engine'
-import { RUN_FIELDS } from './runfields'
 
 /** What an edit would change, one line each, so that a person sees it before it is done. */
 export function changesOf(edit: Edit, design: Design): readonly string[] {

@@ -1,4 +1,7 @@
-import { type CellField, OWN_RULES, RULE_SETS, type Settings } from '../../engine'
+import { OWN_RULES } from '../tables/ownrules'
+import { RULE_SETS } from '../tables/rulesets'
+import type { Settings } from './design'
+import type { CellField } from './fields'
 
 const RULE_OPTIONS: Readonly<Record<string, string>> = {
   ...Object.fromEntries(RULE_SETS.map((set) => [set.key, set.title])),

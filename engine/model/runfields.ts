@@ -1,4 +1,9 @@
-import { type CellField, COLOURS, type OwnConductor, SIZES, SURROUNDS, sizesIn } from '../../engine'
+import { COLOURS } from '../tables/colours'
+import type { OwnConductor } from '../tables/ownsizes'
+import { SIZES } from '../tables/sizes'
+import { SURROUNDS } from '../tables/surround'
+import type { CellField } from './fields'
+import { sizesIn } from './sizes'
 
 const SIZE_OPTIONS: Readonly<Record<string, string>> = {
   '': 'not chosen yet',
