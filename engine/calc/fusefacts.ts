@@ -20,6 +20,8 @@ export interface FuseFacts {
   readonly class: string
   readonly voltageV: Volts | null
   readonly breakingA: Amps | null
+  /** Direct voltage up to which that breaking capacity is stated. */
+  readonly breakingV: Volts | null
   readonly fullDuty: boolean
   /** null: no published limits of its class, and no point of its own; or no rating. */
   readonly band: FuseBand | null
@@ -74,6 +76,7 @@ function readFacts(design: Design, part: PartId, branch: PartBranch): FuseFacts 
     class: fuseClass,
     voltageV: numeric(of('voltageV')),
     breakingA: breakingKA === null ? null : breakingKA * 1000,
+    breakingV: numeric(of('breakingV')),
     fullDuty: of('fullDuty') === true,
     band: branch.ratingA === null ? null : fuseBand(fuseClass, branch.ratingA, own),
   }

@@ -1,7 +1,8 @@
 import type { PartBranch, PartDevice, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
 import type { FittingKey } from '../tables/fittings'
-import type { Amps, Millimetres } from '../units'
+import type { Amps, Millimetres, Volts } from '../units'
+import { figure } from './caption'
 import { takes } from './device'
 import { line, rect, text } from './draw'
 import { number } from './field'
@@ -11,6 +12,11 @@ import { terminal } from './terminal'
 /** The operating coil of relays: DIN 72552 terminals 86 (feed) and 85 (return). */
 
 export const coilFields = {
+  coilV: number('Coil voltage', 'V', 'Rated direct voltage of the coil, from its marking.', {
+    required: true,
+    standard: [6, 12, 24, 48],
+    group: 'Coil',
+  }),
   /** 0.15 A: a usual 12 V relay coil of some 80 Ω to 90 Ω. Common practice, no source. */
   coilA: number('Coil current', 'A', 'Current of the coil at the system voltage.', {
     initial: 0.15,
@@ -18,6 +24,10 @@ export const coilFields = {
   }),
   coilFitting: fittingField('blade 6.3', 'Coil fastened by'),
 }
+
+/** "coil 12 V", for the caption of a relay. */
+export const coilCaption = (v: { readonly coilV: Volts | null }): string =>
+  v.coilV === null ? '' : `coil ${figure(v.coilV, 'V')}`
 
 export const coilTerminals = (
   w: Millimetres,

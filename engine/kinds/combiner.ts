@@ -4,7 +4,7 @@ import { contactModel } from './contact'
 import { takes } from './device'
 import { number } from './field'
 import { fittingField } from './fitting'
-import { byVoltage, sensedSymbol, sensedTerminals } from './sensedcontact'
+import { byVoltage, sensedSymbol, sensedTerminals, sensedVoltage } from './sensedcontact'
 
 export const combiner = defineKind({
   key: 'combiner',
@@ -22,6 +22,7 @@ export const combiner = defineKind({
       group: 'Thresholds',
     }),
     opensV: number('Opens at', 'V', 'Falling voltage at which it parts them.', { group: 'Thresholds' }),
+    coilV: sensedVoltage,
     supplyA: number('Own current', 'A', 'Current of its coil while it is closed.', { initial: 0.1 }),
     fitting: fittingField('M8'),
   },
@@ -33,5 +34,6 @@ export const combiner = defineKind({
       byVoltage(['1', '2'], 'open', v),
     ),
   symbol: () => sensedSymbol('U>'),
-  caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.closesV, 'V'), known(v.opensV, 'V')]),
+  caption: (v) =>
+    captions([figure(v.ratingA, 'A'), known(v.coilV, 'V')], [known(v.closesV, 'V'), known(v.opensV, 'V')]),
 })

@@ -39,11 +39,22 @@ export const breakingFields = (f: { voltageV: Volts | null; breakingKA: number |
   breakingKA: number(
     'Breaking capacity',
     'kA',
-    'Largest fault current that it can interrupt at that voltage.',
+    'Largest fault current that it can interrupt, at the voltage stated beside it.',
     {
       required: true,
       initial: f.breakingKA,
       standard: [1, 2, 2.5, 3, 5, 6, 10, 20, 50],
+    },
+  ),
+  breakingV: number(
+    'Breaking capacity holds up to',
+    'V',
+    'Direct voltage at which the maker states that breaking capacity; often less than the voltage rating.',
+    {
+      required: true,
+      // The standard of a class that comes with a breaking capacity states it at the voltage rating of the class.
+      initial: f.breakingKA === null ? null : f.voltageV,
+      standard: [14, 16, 32, 58, 70, 80, 125, 150, 250, 500, 1000],
     },
   ),
   fullDuty: flag('Rated for continuous duty', 'May carry its full rating for ever, not four fifths of it.'),
@@ -81,10 +92,17 @@ interface Ratings {
   readonly ratingA: Amps | null
   readonly voltageV: Volts | null
   readonly breakingKA: number | null
+  readonly breakingV: Volts | null
 }
 
 export const fuseCaption = (v: Ratings): readonly string[] =>
-  captions(figure(v.ratingA, 'A'), [known(v.voltageV, 'V'), known(v.breakingKA, 'kA')])
+  captions(figure(v.ratingA, 'A'), [known(v.voltageV, 'V'), capacity(v)])
+
+/** "5 kA"; "5 kA at 32 V" where that is not the voltage rating. */
+const capacity = ({ breakingKA, breakingV, voltageV }: Ratings): string =>
+  breakingKA === null || breakingV === null || breakingV === voltageV
+    ? known(breakingKA, 'kA')
+    : `${figure(breakingKA, 'kA')} at ${figure(breakingV, 'V')}`
 
 /** Terminals, model, symbol and captions of a fuse in a line; `more` marks its form. */
 export const fuseParts = (more: readonly Mark[] = []) => ({

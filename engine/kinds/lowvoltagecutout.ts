@@ -4,7 +4,7 @@ import { contactModel } from './contact'
 import { takes } from './device'
 import { number } from './field'
 import { fittingField } from './fitting'
-import { byVoltage, sensedSymbol, sensedTerminals } from './sensedcontact'
+import { byVoltage, sensedSymbol, sensedTerminals, sensedVoltage } from './sensedcontact'
 
 export const lowVoltageCutOut = defineKind({
   key: 'low-voltage-cut-out',
@@ -22,6 +22,7 @@ export const lowVoltageCutOut = defineKind({
       group: 'Thresholds',
     }),
     closesV: number('Closes at', 'V', 'Rising voltage at which it puts them back.', { group: 'Thresholds' }),
+    coilV: sensedVoltage,
     supplyA: number('Own current', 'A', 'Current of its electronics.', { initial: 0.01 }),
     fitting: fittingField('M8'),
   },
@@ -33,5 +34,6 @@ export const lowVoltageCutOut = defineKind({
       byVoltage(['1'], 'closed', v),
     ),
   symbol: () => sensedSymbol('U<'),
-  caption: (v) => captions(figure(v.ratingA, 'A'), [known(v.opensV, 'V'), known(v.closesV, 'V')]),
+  caption: (v) =>
+    captions([figure(v.ratingA, 'A'), known(v.coilV, 'V')], [known(v.opensV, 'V'), known(v.closesV, 'V')]),
 })

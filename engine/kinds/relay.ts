@@ -1,6 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
-import { byCoil, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
+import { byCoil, coilCaption, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
 import { contact, contactFitting, contactForm } from './contact'
 import { text } from './draw'
 import { number } from './field'
@@ -50,5 +50,5 @@ export const relay = defineKind({
       ...coilMarks(W, 12.5, Y - LEVER_MIDDLE),
     ],
   }),
-  caption: (v) => captions([figure(v.ratingA, 'A')]),
+  caption: (v) => captions([figure(v.ratingA, 'A'), coilCaption(v)]),
 })

@@ -1,6 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
-import { byCoil, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
+import { byCoil, coilCaption, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
 import { contact, contactFitting, contactForm } from './contact'
 import { line, text } from './draw'
 import { number } from './field'
@@ -72,5 +72,5 @@ export const relayChangeover = defineKind({
       ...coilMarks(W, 17.5, 6.8),
     ],
   }),
-  caption: (v) => captions(`${figure(v.ratingA, 'A')} / ${figure(v.breakRatingA, 'A')}`),
+  caption: (v) => captions([`${figure(v.ratingA, 'A')} / ${figure(v.breakRatingA, 'A')}`, coilCaption(v)]),
 })

@@ -1,6 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
-import { coilFields } from './coil'
+import { coilCaption, coilFields } from './coil'
 import { contact } from './contact'
 import { takes } from './device'
 import { line, rect, text } from './draw'
@@ -25,6 +25,7 @@ export const relayLatching = defineKind({
       standard: [50, 80, 100, 160, 200, 260, 500],
     }),
     fitting: fittingField('M8'),
+    coilV: { ...coilFields.coilV, about: 'Rated direct voltage of the two coils, from their marking.' },
     coilA: {
       ...coilFields.coilA,
       label: 'Pulse current',
@@ -86,5 +87,5 @@ export const relayLatching = defineKind({
       text(W - 0.4, 14.4, '85', { anchor: 'end' }),
     ],
   }),
-  caption: (v) => captions(figure(v.ratingA, 'A')),
+  caption: (v) => captions([figure(v.ratingA, 'A'), coilCaption(v)]),
 })

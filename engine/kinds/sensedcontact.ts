@@ -2,6 +2,7 @@ import type { PartBranch, SymbolDrawing, Terminal } from '../model/kind'
 import type { FittingKey } from '../tables/fittings'
 import type { Volts } from '../units'
 import { letter, line, rect } from './draw'
+import { number } from './field'
 import { fastened } from './fitting'
 import { LEVER_MIDDLE, makeContact } from './sign'
 import { inLine, terminal } from './terminal'
@@ -23,6 +24,14 @@ export const sensedTerminals = (
     ...fastened('blade 6.3'),
   }),
 ]
+
+/** The same key as of a coil: one rule holds both against the voltage of their circuit. */
+export const sensedVoltage = number(
+  'Made for',
+  'V',
+  'Nominal voltage of the circuit that it is made for; where it takes several, the one it stands in.',
+  { required: true, standard: [12, 24, 48] },
+)
 
 /** What works it: the voltage at its terminals `at` against terminal 31. */
 export const byVoltage = (

@@ -3,8 +3,10 @@ import { arrayConductor } from './arrayconductor'
 import { arrayCurrent } from './arraycurrent'
 import { barLoad } from './barload'
 import { breaking } from './breaking'
+import { breakingVoltage } from './breakingvoltage'
 import { bypass } from './bypass'
 import { chargeLimit } from './chargelimit'
+import { coilVoltage } from './coilvoltage'
 import { contactLoad } from './contactload'
 import { continuous } from './continuous'
 import { crowded } from './crowded'
@@ -74,6 +76,7 @@ export const RULES: readonly Rule[] = [
   sumsUp,
   breaking,
   voltageRating,
+  breakingVoltage,
   faultHeat,
   slowClearing,
   overload,
@@ -83,6 +86,7 @@ export const RULES: readonly Rule[] = [
   wayFuse,
   unlikeBatteries,
   ratedVoltage,
+  coilVoltage,
   fuseLoad,
   continuous,
   inrush,

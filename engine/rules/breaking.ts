@@ -2,6 +2,7 @@ import { behindOf } from '../calc/behind'
 import type { DeviceFault } from '../calc/faultanswers'
 import { fuseFacts } from '../calc/fusefacts'
 import type { PartId } from '../model/design'
+import { capacityHolds } from './breakingvoltage'
 import type { Finding } from './finding'
 import { type Case, found, type Rule } from './rule'
 
@@ -24,7 +25,7 @@ export const breaking: Rule = {
       const amps = ampsOf(greatest)
       if (!of || of.ratingA === null || capacityA === null || amps === null || e === undefined) continue
       if (amps <= capacityA * (1 + 1e-9)) {
-        able.add(e)
+        if (capacityHolds(c, of)) able.add(e)
         continue
       }
       const before = worst.get(part)

@@ -77,4 +77,9 @@ export const faultWords: Readonly<Record<string, Wording>> = {
     text: `${partName(d, textFact(f, 'part'))} is rated ${amount(f, 'limit')} and may have to interrupt ${amount(f, 'actual')}: its arc may not go out.`,
     todo: 'Take one rated for that direct voltage.',
   }),
+  U2: (f, d) => ({
+    title: 'Breaking capacity stated at a lower voltage',
+    text: `The ${numberFact(f, 'kA', 'kA')} of ${partName(d, textFact(f, 'part'))} are stated at ${amount(f, 'limit')}, and there may be ${amount(f, 'actual')}: at that voltage it interrupts less, and how much is not known.`,
+    todo: `Take one whose breaking capacity is stated at ${amount(f, 'actual')} or more.`,
+  }),
 }

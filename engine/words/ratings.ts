@@ -92,6 +92,21 @@ export const ratingWords: Readonly<Record<string, Wording>> = {
     text: `${partName(d, textFact(f, 'part'))} is rated ${amount(f, 'limit')}, and its circuit has ${amount(f, 'actual')}.`,
     todo: 'Feed it from a converter of its voltage, or take one for this voltage.',
   }),
+  R5: (f, d) => {
+    const part = partName(d, textFact(f, 'part'))
+    if (f.level === 'not-checked')
+      return {
+        title: 'Coil voltage not checked',
+        text: `${part} is made for ${amount(f, 'limit')}; nothing in the drawing tells what voltage works it, so this is not checked.`,
+        todo: 'Join what works it to a battery or a converter whose voltage is stated.',
+      }
+    const high = f.level === 'danger'
+    return {
+      title: high ? 'Voltage too high for the coil' : 'Voltage too low for the coil',
+      text: `${part} is made to be worked by ${amount(f, 'limit')}, and ${amount(f, 'actual')} works it: ${high ? 'its coil overheats' : 'it may not pull in, or chatter'}.`,
+      todo: `Take one made for ${amount(f, 'actual')}, or work it from a circuit of ${amount(f, 'limit')}.`,
+    }
+  },
   R4: (f, d) => ({
     title: 'Alternator too small',
     text: `From the starting circuit ${amount(f, 'actual')} may go to ${listed(listFact(f, 'chargers').map((id) => partName(d, id)))}; no more than ${amount(f, 'limit')} comes from ${listed(listFact(f, 'alternators').map((id) => partName(d, id)))}, the vehicle's own use not counted.`,

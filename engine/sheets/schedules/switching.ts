@@ -20,6 +20,7 @@ const COLUMNS = [
   words('switches', 'Switches', 26),
   figures('rating', 'Rating', 'A', 6),
   figures('current', 'Worst case', 'A', 6),
+  figures('coilV', 'Coil', 'V', 5),
   figures('coil', 'Coil', 'A', 5, { decimals: 2 }),
   words('worked', 'Worked by', 20),
 ] as const satisfies readonly Column[]
@@ -77,8 +78,17 @@ function cellsOf(
     rating: contact.ratingA ?? { notKnown: 'no rating is typed' },
     current: ampsCell(worst && 'value' in worst ? { value: worst.value.amps } : worst, design),
     coil: coil && typeof coil.minA === 'number' ? rounded(-coil.minA, 3) : '',
+    coilV: coilVolts(part),
     worked: workedBy(design, part, model),
   }
+}
+
+/** Rated voltage of what works it; nothing where a hand does. */
+function coilVolts(part: Part): ScheduleCell {
+  const field = kindOf(part.kind)?.fields.coilV
+  if (!field) return ''
+  const volts = part.values.coilV
+  return typeof volts === 'number' ? volts : { notKnown: 'no coil voltage is typed' }
 }
 
 /** Who closes it: what the coil is fed from; without one, a hand or the thing itself. */

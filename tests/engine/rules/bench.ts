@@ -31,7 +31,7 @@ export function bench({ parts = {}, runs = {} }: BenchChange = {}): DesignBuilde
       internalMOhm: 4,
       ...parts.G1,
     })
-    .part('fuse-bolt-in', 'F1', { ratingA: 80, class: 'sf51', breakingKA: 5, ...parts.F1 })
+    .part('fuse-bolt-in', 'F1', { ratingA: 80, class: 'sf51', breakingKA: 5, breakingV: 32, ...parts.F1 })
     .part('fuse-block', 'F2', {
       ways: [
         { ratingA: 10, label: 'Lamp' },

@@ -3,7 +3,7 @@ import { sentence } from '../../../engine/words/findings'
 import { design, partNamed } from '../../build'
 import { bench, findings, told } from './bench'
 
-const FAULTS = ['K1', 'K2', 'K3', 'K4', 'K5', 'K6', 'U1']
+const FAULTS = ['K1', 'K2', 'K3', 'K4', 'K5', 'K6', 'U1', 'U2']
 
 test('the bench as it is gives none', () => {
   expect(told(bench(), ...FAULTS)).toEqual([])
@@ -41,6 +41,28 @@ describe('K1, breaking capacity', () => {
       .join('F3.2', 'F2.in', { size: '35mm2', lengthM: 1 })
       .join('G2.-', 'G1.-', { size: '35mm2', lengthM: 0.3 })
     expect(told(two, 'K1')).toEqual(['K1 danger F2', 'K1 danger F3'])
+  })
+})
+
+describe('U2, the voltage at which a breaking capacity is stated', () => {
+  // IEC 60269-1 states a breaking capacity together with a voltage (from memory). By the figures of fault.test.ts a 12 V LiFePO4 system charges to 14.6 V.
+  test('fires just below the highest voltage and not just above it', () => {
+    const at = (breakingV: number | null) => bench({ parts: { F1: { breakingV } } })
+    expect(told(at(14.5), 'U2')).toEqual(['U2 warning F1'])
+    expect(told(at(14.7), 'U2')).toEqual([])
+    expect(told(at(null), 'U2', 'D2')).toEqual(['D2 not-checked F1'])
+  })
+
+  test('a device rated for less voltage altogether is told once', () => {
+    expect(told(bench({ parts: { F1: { voltageV: 14, breakingV: 14 } } }), 'U1', 'U2')).toEqual([
+      'U1 danger F1',
+    ])
+  })
+
+  test('such a device does not count as one that interrupts before a weaker one', () => {
+    const weak = (breakingV: number) => bench({ parts: { F1: { breakingV }, F2: { breakingKA: 1 } } })
+    expect(told(weak(32), 'K1')).toEqual(['K1 warning F2'])
+    expect(told(weak(14), 'K1')).toEqual(['K1 danger F2'])
   })
 })
 
@@ -143,8 +165,8 @@ describe('K6, selectivity', () => {
         },
       },
     })
-      .part(kind, 'F5', { ratingA: upper, class: fuseClass, voltageV: 80, breakingKA: 20 })
-      .part(kind, 'F6', { ratingA: lower, class: fuseClass, voltageV: 80, breakingKA: 20 })
+      .part(kind, 'F5', { ratingA: upper, class: fuseClass, voltageV: 80, breakingKA: 20, breakingV: 80 })
+      .part(kind, 'F6', { ratingA: lower, class: fuseClass, voltageV: 80, breakingKA: 20, breakingV: 80 })
       .part('load', 'E5', { currentA: 5 })
       .join('G1.+', 'F5.1', { size: '70mm2', lengthM: 0.15 })
       .join('F5.2', 'F6.1', { size: '70mm2', lengthM: 1 })
@@ -177,7 +199,7 @@ describe('U1, voltage rating', () => {
           (d, g) => d.part('battery', g, { capacityAh: 100, dischargeA: 50, chargeA: 50, internalMOhm: 4 }),
           design({ systemV: 48, ruleSet: 'metric-automotive' }),
         )
-        .part('fuse-cartridge', 'F1', { ratingA: 50, voltageV, breakingKA: 20 })
+        .part('fuse-cartridge', 'F1', { ratingA: 50, voltageV, breakingKA: 20, breakingV: voltageV })
         .part('load', 'E1', { currentA: 5 })
         .join('G1.-', 'G2.+', { size: '35mm2', lengthM: 0.2 })
         .join('G2.-', 'F1.1', { size: '35mm2', lengthM: 0.2 })

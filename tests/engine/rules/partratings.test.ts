@@ -102,3 +102,69 @@ test('S1 looks at thermostats, float switches and connectors as well', () => {
   expect(told(through('connector', { ratingA: 4 }, '1a', '1b'), 'S1')).toEqual(['S1 danger X5'])
   expect(told(through('connector', { ratingA: 5 }, '1a', '1b'), 'S1')).toEqual([])
 })
+
+describe('R5, coil voltage', () => {
+  // A coil of 12 V pulls in from about 8 V and bears about 16 V for long; common practice, no source.
+  const relayed = (kind: string, coilV: number | null, volts = '12') =>
+    design({ systemV: Number(volts), ruleSet: 'metric-automotive' })
+      .part('battery', 'G1', { volts, capacityAh: 100, dischargeA: 100, chargeA: 50, internalMOhm: 4 })
+      .part('panel-switch', 'S1', { ratingA: 6 })
+      .part(kind, 'K1', { ratingA: 40, coilV })
+      .join('G1.+', 'S1.1', { size: '1mm2', lengthM: 1 })
+      .join('S1.2', kind === 'relay-latching' ? 'K1.close' : 'K1.86', { size: '1mm2', lengthM: 1 })
+      .join('K1.85', 'G1.-', { size: '1mm2', lengthM: 1 })
+
+  test.each(['relay', 'relay-changeover', 'relay-latching'])(
+    '%s: too high, too low, as it should be',
+    (kind) => {
+      expect(told(relayed(kind, 12, '24'), 'R5')).toEqual(['R5 danger K1'])
+      expect(told(relayed(kind, 24, '12'), 'R5')).toEqual(['R5 warning K1'])
+      expect(told(relayed(kind, 24, '24'), 'R5')).toEqual([])
+      expect(told(relayed(kind, 12, '12'), 'R5')).toEqual([])
+    },
+  )
+
+  test('a coil of unknown voltage is a missing figure, not a pass', () => {
+    expect(told(relayed('relay', null), 'R5', 'D2')).toContain('D2 not-checked K1')
+    expect(told(relayed('relay', 12), 'D2')).toEqual([])
+  })
+
+  test('a coil behind a converter is held against what the converter gives', () => {
+    const behind = (coilV: number) =>
+      design({ systemV: 24, ruleSet: 'metric-automotive' })
+        .part('battery', 'G1', {
+          volts: '24',
+          capacityAh: 100,
+          dischargeA: 100,
+          chargeA: 50,
+          internalMOhm: 4,
+        })
+        .part('step-down', 'T1', { outputA: 10, outputV: 12 })
+        .part('relay', 'K1', { ratingA: 40, coilV })
+        .join('G1.+', 'T1.in+', { size: '4mm2', lengthM: 1 })
+        .join('G1.-', 'T1.-', { size: '4mm2', lengthM: 1 })
+        .join('T1.out+', 'K1.86', { size: '1mm2', lengthM: 1 })
+        .join('K1.85', 'T1.-', { size: '1mm2', lengthM: 1 })
+    expect(told(behind(12), 'R5')).toEqual([])
+    expect(told(behind(24), 'R5')).toEqual(['R5 warning K1'])
+  })
+
+  test('a combiner by the batteries that it joins', () => {
+    const combined = (coilV: number) =>
+      bench()
+        .part('combiner', 'K1', { ratingA: 100, coilV })
+        .join('F1.2', 'K1.1', { size: '35mm2', lengthM: 0.15 })
+        .join('K1.31', 'G1.-', { size: '1mm2', lengthM: 0.15 })
+    expect(told(combined(12), 'R5')).toEqual([])
+    expect(told(combined(24), 'R5')).toEqual(['R5 warning K1'])
+  })
+
+  test('where nothing tells the voltage it is not checked', () => {
+    const unknown = design({ systemV: 12, ruleSet: 'metric-automotive' })
+      .part('alternator', 'G4', { ratedA: 60 })
+      .part('relay', 'K1', { ratingA: 40, coilV: 12 })
+      .join('G4.+', 'K1.86', { size: '1mm2', lengthM: 1 })
+      .join('K1.85', 'G4.-', { size: '1mm2', lengthM: 1 })
+    expect(told(unknown, 'R5')).toEqual(['R5 not-checked K1'])
+  })
+})

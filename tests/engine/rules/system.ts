@@ -21,7 +21,7 @@ export function system(settings: Partial<Settings> = {}, ...left: Left[]): Desig
       chargeA: 50,
       internalMOhm: 4,
     })
-    .part('fuse-cartridge', 'F1', { ratingA: 80, voltageV: 125, breakingKA: 20 })
+    .part('fuse-cartridge', 'F1', { ratingA: 80, voltageV: 125, breakingKA: 20, breakingV: 125 })
     .part('fuse-block', 'F2', {
       ratingA: 100,
       ways: [

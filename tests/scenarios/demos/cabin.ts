@@ -35,6 +35,7 @@ export function cabin(): Design {
     class: 't',
     voltageV: 125,
     breakingKA: 20,
+    breakingV: 125,
     fullDuty: true,
     holdsTimes: 2.5,
     holdsS: 6,
@@ -46,6 +47,7 @@ export function cabin(): Design {
       class: 'other',
       voltageV: 80,
       breakingKA: 5,
+      breakingV: 80,
       holdsTimes: 2,
       holdsS: 6,
       clearsTimes: 4,
@@ -113,6 +115,7 @@ export function cabin(): Design {
       class: 'magnetic',
       voltageV: 250,
       breakingKA: 6,
+      breakingV: 250,
     })
     .part('solar-controller', 'T2', 'Solar controller', 'plant room', {
       method: 'mppt',
@@ -136,6 +139,7 @@ export function cabin(): Design {
     class: 'c',
     voltageV: 32,
     breakingKA: 1,
+    breakingV: 32,
     ratingA: 100,
     returnBar: true,
     ways: [

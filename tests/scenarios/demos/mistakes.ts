@@ -38,6 +38,8 @@ export const MISTAKES: readonly Mistake[] = [
   { what: 'battery 1 may be charged with 60 A', rule: 'R1', names: ['G1', 'G2'] },
   { what: 'battery 2 is an AGM', rule: 'R2', names: ['G1', 'G2'] },
   { what: 'the drug safe alarm is for 24 V', rule: 'R3', names: ['E8'] },
+  { what: 'the waste pump relay has a coil of 24 V', rule: 'R5', names: ['K3'] },
+  { what: 'the alternator fuse states its breaking capacity at 14 V', rule: 'U2', names: ['F9'] },
   { what: 'the alternator gives 35 A', rule: 'R4', names: ['G4', 'T4'] },
   { what: 'the load return bar has studs of M5', rule: 'J9', names: ['W22', 'W4'] },
 ]
@@ -131,6 +133,8 @@ function planted(clean: Design): Design {
     set('G1', 'chargeA', 60),
     set('G2', 'chemistry', 'agm'),
     set('E8', 'ratedV', 24),
+    set('K3', 'coilV', 24),
+    set('F9', 'breakingV', 14),
     set('G4', 'ratedA', 35),
     set('W4', 'stud', 'M5'),
   ]

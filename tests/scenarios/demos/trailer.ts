@@ -33,6 +33,7 @@ export function trailer(): Design {
       class: 't',
       voltageV: 125,
       breakingKA: 20,
+      breakingV: 125,
       fullDuty: true,
       holdsTimes: 2.5,
       holdsS: 6,
@@ -44,6 +45,7 @@ export function trailer(): Design {
       class: 'c',
       voltageV: 32,
       breakingKA: 1,
+      breakingV: 32,
       ratingA: 100,
       ways: [
         { ratingA: 10, label: 'Fridge' },

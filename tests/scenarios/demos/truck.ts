@@ -37,13 +37,14 @@ export function truck(): Design {
     class: 't',
     voltageV: 125,
     breakingKA: 20,
+    breakingV: 125,
     fullDuty: true,
     holdsTimes: 2.5,
     holdsS: 6,
     clearsTimes: 3.5,
     clearsS: 3,
   }
-  const strip = { class: 'sf51', voltageV: 32, breakingKA: 10 }
+  const strip = { class: 'sf51', voltageV: 32, breakingKA: 10, breakingV: 32 }
   const spare = { ratingA: null, label: 'Spare' }
   d.part('busbar', 'W1', 'Bar, front', 'power cabinet', {
     studs: 6,
@@ -124,6 +125,7 @@ export function truck(): Design {
     class: 'c',
     voltageV: 32,
     breakingKA: 5,
+    breakingV: 32,
     ratingA: 100,
     ways: [
       { ratingA: 10, label: 'Lighting left' },
@@ -210,6 +212,7 @@ export function truck(): Design {
       class: 'magnetic',
       voltageV: 150,
       breakingKA: 6,
+      breakingV: 150,
     })
     .part('fuse-bolt-in', 'F15', 'Solar output fuse', 'power cabinet', {
       ratingA: 70,
@@ -236,6 +239,7 @@ export function truck(): Design {
       class: 'c',
       voltageV: 32,
       breakingKA: 1,
+      breakingV: 32,
       ratingA: 60,
       returnBar: true,
       ways: [{ ratingA: 10, label: 'Radio' }, { ratingA: 10, label: 'Cab sockets' }, spare],

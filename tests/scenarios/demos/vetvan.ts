@@ -44,14 +44,15 @@ const CARTRIDGE = {
   class: 't',
   voltageV: 125,
   breakingKA: 20,
+  breakingV: 125,
   fullDuty: true,
   holdsTimes: 2.5,
   holdsS: 6,
   clearsTimes: 3,
   clearsS: 4,
 }
-const STRIP = { class: 'sf51', voltageV: 32, breakingKA: 5 }
-const BLADES = { class: 'c', voltageV: 32, breakingKA: 4 }
+const STRIP = { class: 'sf51', voltageV: 32, breakingKA: 5, breakingV: 32 }
+const BLADES = { class: 'c', voltageV: 32, breakingKA: 4, breakingV: 32 }
 /** How loads of a kind start, where it is not as usual. */
 const START: Readonly<Record<string, Values>> = {
   pump: { inrush: 2, inrushS: 0.3 },
@@ -162,7 +163,7 @@ function chargers(d: Draft): void {
   d.part('pv-array', 'G5', 'Front roof array', ROOF, { ...module, series: 2, parallel: 1 })
     .part('pv-array', 'G6', 'Rear roof array', ROOF, { ...module, series: 2, parallel: 2 })
     .part('pv-array', 'G7', 'Awning array', 'awning', { ...module, series: 1, parallel: 2 })
-  const breaker = { class: 'magnetic', voltageV: 150, breakingKA: 6, fitting: 'clamp 16' }
+  const breaker = { class: 'magnetic', voltageV: 150, breakingKA: 6, breakingV: 150, fitting: 'clamp 16' }
   d.part('breaker', 'F11', 'Front array breaker', WALL, { ratingA: 16, ...breaker })
     .part('breaker', 'F12', 'Rear array breaker', WALL, { ratingA: 32, ...breaker })
     .part('breaker', 'F13', 'Awning array breaker', WALL, { ratingA: 32, ...breaker })
@@ -254,7 +255,7 @@ function chargers(d: Draft): void {
 }
 
 function loads(d: Draft): void {
-  d.part('relay', 'K1', 'Loads master relay', WALL, { ratingA: 120, coilA: 0.2 })
+  d.part('relay', 'K1', 'Loads master relay', WALL, { ratingA: 120, coilV: 12, coilA: 0.2 })
     .part('fuse-block', 'F5', 'Loads block', WALL, {
       ...BLADES,
       ratingA: 120,
@@ -349,7 +350,7 @@ function loads(d: Draft): void {
     },
   ]
   for (const p of pumps) {
-    d.part('relay', p.relay, `${p.name} relay`, WALL, { ratingA: 30, coilA: 0.15 })
+    d.part('relay', p.relay, `${p.name} relay`, WALL, { ratingA: 30, coilV: 12, coilA: 0.15 })
       .part('panel-switch', p.switch, `${p.name} switch`, 'sink', { ratingA: 6 })
       .part('pump', p.load, p.name, 'under bench', { currentA: p.currentA, ...START.pump })
     d.run(`F5.${p.way}`, `${p.relay}.30`, '2.5mm2', 0.5)

@@ -19,7 +19,7 @@ export function benchDesign(): Design {
         { ratingA: null, label: '' },
       ],
     })
-    .part('relay', 'K1', { ratingA: 30, coilA: 0.15 }, { name: 'Pump relay' })
+    .part('relay', 'K1', { ratingA: 30, coilV: 12, coilA: 0.15 }, { name: 'Pump relay' })
     .part('panel-switch', 'S1', { ratingA: 6 }, { name: 'Pump switch' })
     .part('pump', 'M1', { currentA: 6 }, { name: 'Water pump', location: 'under bench' })
     .part('lamp', 'E1', { currentA: 2 }, { name: 'Lamp' })

@@ -173,12 +173,12 @@ describe('the other tables', () => {
   })
 
   it('relays say what works them and what they switch', () => {
-    expect(printed('switches', 'part', 'contact', 'switches', 'rating', 'current', 'coil', 'worked')).toEqual(
-      [
-        ['K1 Pump relay', '30–87', 'M1 Water pump', '30', '6', '0.15', 'S1 Pump switch'],
-        ['S1 Pump switch', '1–2', 'K1 Pump relay', '6', '0.15', '', 'hand'],
-      ],
-    )
+    expect(
+      printed('switches', 'part', 'contact', 'switches', 'rating', 'current', 'coilV', 'coil', 'worked'),
+    ).toEqual([
+      ['K1 Pump relay', '30–87', 'M1 Water pump', '30', '6', '12', '0.15', 'S1 Pump switch'],
+      ['S1 Pump switch', '1–2', 'K1 Pump relay', '6', '0.15', '', '', 'hand'],
+    ])
   })
 
   it('counts a fitting and a sleeve for both ends of every conductor that is cut', () => {
