@@ -1,9 +1,12 @@
 import type { Design } from '../model/design'
 import { applyAccept, applyUnaccept } from './accept'
 import { applyAdd } from './add'
+import { applyArticles, applyMaking } from './buying'
 import { done } from './change'
+import { applyRecord } from './commissioning'
 import { applyConductor } from './conductor'
 import type { Edit, EditResult } from './edit'
+import { applyHandover } from './handover'
 import { applyJoin } from './join'
 import { applyMirror } from './mirror'
 import { applyMove } from './move'
@@ -73,6 +76,14 @@ function applied(design: Design, edit: Edit): EditResult {
       return applyNotes(design, edit)
     case 'refer':
       return applyRefer(design, edit)
+    case 'making':
+      return applyMaking(design, edit)
+    case 'articles':
+      return applyArticles(design, edit)
+    case 'record':
+      return applyRecord(design, edit)
+    case 'handover':
+      return applyHandover(design, edit)
     case 'all':
       return applyAll(design, edit.edits)
   }

@@ -1,3 +1,4 @@
+import type { TestRecord } from '../model/commissioning'
 import type {
   Accepted,
   Conductor,
@@ -11,6 +12,8 @@ import type {
   Zone,
 } from '../model/design'
 import type { Value } from '../model/fields'
+import type { Article, Making } from '../tables/making'
+import type { Handover } from '../model/handover'
 import type { OwnRules } from '../tables/ownrules'
 import type { OwnConductor } from '../tables/ownsizes'
 
@@ -54,6 +57,10 @@ export type Edit =
   | { readonly do: 'untext'; readonly ids: readonly string[] }
   | { readonly do: 'notes'; readonly notes: readonly NoteLine[] }
   | { readonly do: 'refer'; readonly part: PartId; readonly notes: readonly number[] }
+  | { readonly do: 'making'; readonly making: Making | null }
+  | { readonly do: 'articles'; readonly articles: readonly Article[] }
+  | { readonly do: 'record'; readonly records: readonly TestRecord[] }
+  | { readonly do: 'handover'; readonly set: Partial<Handover> }
   | { readonly do: 'all'; readonly edits: readonly Edit[] }
 
 /** One member of the union: `EditOf<'move'>`. */

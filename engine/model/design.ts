@@ -1,8 +1,12 @@
+import type { Article, Making } from '../tables/making'
 import type { OwnRules } from '../tables/ownrules'
 import type { OwnConductor } from '../tables/ownsizes'
 import type { Surround } from '../tables/surround'
 import type { Metres, Millimetres } from '../units'
+import type { TestRecord } from './commissioning'
+import type { Bench } from './bench'
 import type { Values } from './fields'
+import type { Handover } from './handover'
 import type { Level } from './level'
 
 /** Number of the file format that this engine writes. Older numbers are upgraded step by step when read. */
@@ -79,6 +83,10 @@ export interface Settings {
   readonly customer: string
   readonly vehicle: string
   readonly designer: string
+  /** Who built it in; absent: not stated. */
+  readonly installer?: string
+  /** How to reach them: one line each of address, telephone, mail. */
+  readonly contact?: string
   readonly revision: string
   /** ISO 8601 date, "2026-03-04". */
   readonly date: string
@@ -133,6 +141,20 @@ export interface Accepted {
   readonly date?: string
 }
 
+/** A state of the design that was given out. It is never changed afterwards. */
+export interface Revision {
+  /** "B". Unique in the design. */
+  readonly number: string
+  /** ISO 8601 date. */
+  readonly date: string
+  readonly by: string
+  readonly reason: string
+  /** SHA-256 over the words above and the file as it was issued. */
+  readonly digest: string
+  /** That file, without the revisions before it and without photographs; packed (freeze.ts). */
+  readonly frozen: string
+}
+
 export interface Design {
   /** Permanent id of the design, for the browser's database. */
   readonly id: string
@@ -147,4 +169,15 @@ export interface Design {
   readonly accepted?: readonly Accepted[]
   readonly zones?: readonly Zone[]
   readonly texts?: readonly SheetText[]
+  readonly handover?: Handover
+  /** What the workshop records while it builds. */
+  readonly bench?: Bench
+  /** How the workshop makes conductors up. Absent: as usual. */
+  readonly making?: Making
+  /** Own article numbers, prices and weights; one for each key at most. */
+  readonly articles?: readonly Article[]
+  /** What was measured and signed while the system was put to the test; lines are only ever added. */
+  readonly commissioning?: readonly TestRecord[]
+  /** Issued revisions, the oldest first. */
+  readonly revisions?: readonly Revision[]
 }

@@ -1,6 +1,10 @@
 import type { Design, Part } from './design'
 import type { ProblemList } from './problems'
 import { readAccepted } from './readaccepted'
+import { readBench } from './readbench'
+import { readArticles, readMaking } from './readbuying'
+import { readCommissioning } from './readcommissioning'
+import { readHandover } from './readhandover'
 import { readTexts, readZones } from './readonsheet'
 import { readOwnConductors } from './readownconductors'
 
@@ -12,6 +16,11 @@ const READERS = {
   accepted: readAccepted,
   zones: (data, problems, parts) => readZones(data, parts, problems),
   texts: readTexts,
+  handover: readHandover,
+  bench: readBench,
+  commissioning: readCommissioning,
+  making: readMaking,
+  articles: readArticles,
 } satisfies { readonly [K in keyof Design]?: Reader<Design[K]> }
 
 export type OptionalKey = keyof typeof READERS

@@ -2,60 +2,24 @@ import { z } from 'zod'
 import { isColour } from '../tables/colours'
 import { OWN_BOUNDS } from '../tables/ownrules'
 import { OWN_CONDUCTOR_BOUNDS, OWN_SIZE_KEY } from '../tables/ownsizes'
-
-/**
- * The shape of a design file. Written with zod, the one run-time package of the engine, because a single
- * declaration then gives the check, the place of each fault and the published JSON Schema; by hand these would be
- * three texts to keep in step. Keys that are not declared are kept, so that a file from elsewhere loses nothing.
- *
- * The message of each check says what was expected, in words for a person; `found` is added by the reader.
- */
-const says = (expected: string) => ({ error: expected })
-
-const FURTHEST_MM = 20000
-
-const text = (most: number) => {
-  const words = says(`text of at most ${most} characters`)
-  return z.string(words).max(most, words)
-}
-
-const name = (most: number) => {
-  const words = says(`text of 1 to ${most} characters`)
-  return z.string(words).min(1, words).max(most, words)
-}
-
-/** Ids of parts and conductors: no slash, which parts them from what is theirs in names such as "part/terminal". */
-const id = () => {
-  const words = says('an id of 1 to 64 characters without a slash')
-  return z
-    .string(words)
-    .min(1, words)
-    .max(64, words)
-    .regex(/^[^/]*$/, words)
-}
-
-const figure = (least: number, most: number, unit: string) => {
-  const words = says(`a number from ${least} to ${most} ${unit}`.trim())
-  return z.number(words).min(least, words).max(most, words)
-}
-
-const MOST_NOTES = 99
-
-const noteNumber = () => {
-  const words = says(`a whole number from 1 to ${MOST_NOTES}`)
-  return z.int(words).min(1, words).max(MOST_NOTES, words)
-}
-
-const flag = () => z.boolean(says('true or false'))
-
-const coordinate = () => figure(-FURTHEST_MM, FURTHEST_MM, 'mm')
-
-const reference = () => {
-  const words = says('a part and a terminal')
-  return z.looseObject({ part: name(64), terminal: name(64) }, words)
-}
-
-const point = () => z.looseObject({ x: coordinate(), y: coordinate() }, says('a point with x and y'))
+import { benchSchema } from './benchschema'
+import { testRecordSchema } from './commissioningschema'
+import { articleSchema, makingSchema } from './schemabuying'
+import {
+  coordinate,
+  FURTHEST_MM,
+  figure,
+  flag,
+  id,
+  MOST_NOTES,
+  name,
+  noteNumber,
+  point,
+  reference,
+  says,
+  text,
+} from './schemaforms'
+import { handoverSchema } from './schemahandover'
 
 const ownFigure = () =>
   z.looseObject({ amps: figure(0, 1e5, 'A'), reason: name(500) }, says('amps with a written reason, or null'))
@@ -99,6 +63,8 @@ export const settingsSchema = z.looseObject({
   customer: text(200).default(''),
   vehicle: text(200).default(''),
   designer: text(200).default(''),
+  installer: text(200).exactOptional(),
+  contact: text(2000).exactOptional(),
   revision: text(40).default(''),
   date: text(40).default(''),
   systemV: z.union([z.literal(12), z.literal(24), z.literal(48)], says('12, 24 or 48')),
@@ -199,7 +165,27 @@ export const sheetTextSchema = z.looseObject(
   says('a text on the sheet: id, text and place'),
 )
 
-/** The whole file, for the published schema; the reader takes it record by record, so that one fault costs one record. */
+export const revisionSchema = z.looseObject(
+  {
+    number: name(40),
+    date: name(40),
+    by: text(200),
+    reason: text(2000),
+    digest: z.string(says('a digest of 64 digits')).regex(/^[0-9a-f]{64}$/, says('a digest of 64 digits')),
+    frozen: z.string(says('the design as it was issued, packed')),
+  },
+  says('an issued revision: number, date, by, reason, digest and the design'),
+)
+
+/**
+ * The shape of a design file. Written with zod, the one run-time package of the engine, because a single
+ * declaration then gives the check, the place of each fault and the published JSON Schema; by hand these would be
+ * three texts to keep in step. Keys that are not declared are kept, so that a file from elsewhere loses nothing.
+ *
+ * The message of each check says what was expected, in words for a person; `found` is added by the reader.
+ *
+ * This is the whole file; the reader takes it record by record, so that one fault costs one record.
+ */
 export const fileSchema = z
   .looseObject({
     loomwright: z.literal(1),
@@ -212,6 +198,12 @@ export const fileSchema = z
     accepted: z.array(acceptedSchema).exactOptional(),
     zones: z.array(zoneSchema).exactOptional(),
     texts: z.array(sheetTextSchema).exactOptional(),
+    handover: handoverSchema.exactOptional(),
+    commissioning: z.array(testRecordSchema).exactOptional(),
+    bench: benchSchema.exactOptional(),
+    making: makingSchema.exactOptional(),
+    articles: z.array(articleSchema).exactOptional(),
+    revisions: z.array(revisionSchema).exactOptional(),
   })
   .describe(
     'A wiring design of an extra-low-voltage DC system. Lengths of the drawing in mm, of conductors in m.',

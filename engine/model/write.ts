@@ -12,12 +12,18 @@ const FILE = [
   'accepted',
   'zones',
   'texts',
+  'handover',
+  'bench',
+  'making',
+  'articles',
 ]
 const SETTINGS = [
   'name',
   'customer',
   'vehicle',
   'designer',
+  'installer',
+  'contact',
   'revision',
   'date',
   'systemV',
@@ -59,12 +65,35 @@ const CONDUCTOR = [
   'path',
 ]
 
+const TEST_RECORD = [
+  'is',
+  'id',
+  'step',
+  'reading',
+  'of',
+  'found',
+  'unit',
+  'expected',
+  'judged',
+  'name',
+  'remark',
+  'by',
+  'at',
+  'covers',
+  'passed',
+  'failed',
+  'outOfDate',
+  'notDone',
+]
+
 /** Lists of records that a design need not have. */
 const LISTS = {
   ownConductors: ['key', 'name', 'sectionMm2', 'ohmsPerKm', 'amps', 'insulationC', 'offered'],
   accepted: ['key', 'level', 'actual', 'reason', 'by', 'date'],
   zones: ['id', 'name', 'parts', 'x', 'y', 'w', 'h'],
   texts: ['id', 'text', 'view', 'x', 'y'],
+  articles: ['key', 'number', 'price', 'weightKg'],
+  commissioning: TEST_RECORD,
 } as const satisfies { readonly [K in keyof Design]?: readonly string[] }
 
 /**
@@ -80,6 +109,7 @@ export function writeDesign(design: Design): string {
     parts: design.parts.map((part) => ordered({ ...part }, PART)),
     conductors: design.conductors.map((conductor) => ordered({ ...conductor }, CONDUCTOR)),
     ...orderedLists(design),
+    ...(design.bench ? { bench: sorted(design.bench) } : {}),
   }
   return `${JSON.stringify(
     keyed(file, FILE, (value) => value),
