@@ -34,6 +34,7 @@ export { type MeterAnswer, type MeterQuestion, type MeterRole, meter } from './c
 export type { MeterStatement, NetworkFile } from './calc/networkfile'
 export { operate } from './calc/operate'
 export { carriedOver, changed, type OperatingChange } from './calc/operating/change'
+export { CHARGE_STAGES, type ChargeStage } from './calc/operating/charging'
 export { type Control, controlsOf } from './calc/operating/control'
 export type {
   DevicePoint,
@@ -92,6 +93,7 @@ export { removeEdit } from './edit/removal'
 export { KINDS, kindOf } from './kinds/all'
 export { boxOf, symbolOf, terminalsOf } from './kinds/place'
 export { readDesign } from './kinds/readdesign'
+export { makingOf } from './model/buying'
 export type {
   Accepted,
   Conductor,
@@ -148,6 +150,9 @@ export { labelTable } from './sheets/labelsheets/labeltable'
 export { sceneOf } from './sheets/makescene'
 export { printable, typeSize, widthOf } from './sheets/measure'
 export { outlineMarks } from './sheets/outlinemarks'
+export { assemble, type MadeSection, makeSection, type Pack } from './sheets/packs/assemble'
+export type { Bookmark } from './sheets/packs/bookmarks'
+export { sectionsNamed, usualContents } from './sheets/packs/contents'
 export {
   PACK_READERS,
   type PackContext,
@@ -197,7 +202,7 @@ export { type BandGate, clearsBy, type FuseBand, fuseBand, holdsAtLeast } from '
 export { type FuseForm, fuseColour, nextRating, RATINGS } from './tables/fuseratings'
 export { clearsWithin, FUSE_TIMES, type FuseTimes, holdsFor, type TimeGate } from './tables/fusetimes'
 export { LABEL_STOCKS, type LabelStock } from './tables/labelstock'
-export { type Making, USUAL_MAKING } from './tables/making'
+export { ARTICLE_BOUNDS, type Article, MAKING_BOUNDS, type Making, USUAL_MAKING } from './tables/making'
 export { OWN_BOUNDS, OWN_RULES, type OwnRules } from './tables/ownrules'
 export { OWN_CONDUCTOR_BOUNDS, type OwnConductor } from './tables/ownsizes'
 export { resistancePerMetre } from './tables/resistance'

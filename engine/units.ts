@@ -12,6 +12,7 @@ export type SquareMillimetres = number
 export type Celsius = number
 export type Seconds = number
 export type AmpHours = number
+export type Kilograms = number
 
 /** A figure that may have no finite bound. 'unlimited' is a flag and survives JSON; it is never a big number. */
 export type Unlimited = 'unlimited'

@@ -7,6 +7,7 @@ import { applyRecord } from './commissioning'
 import { applyConductor } from './conductor'
 import type { Edit, EditResult } from './edit'
 import { applyHandover } from './handover'
+import { applyIssue, applyTakeBack } from './issue'
 import { applyJoin } from './join'
 import { applyMirror } from './mirror'
 import { applyMove } from './move'
@@ -84,6 +85,10 @@ function applied(design: Design, edit: Edit): EditResult {
       return applyRecord(design, edit)
     case 'handover':
       return applyHandover(design, edit)
+    case 'issue':
+      return applyIssue(design, edit)
+    case 'take back':
+      return applyTakeBack(design, edit)
     case 'all':
       return applyAll(design, edit.edits)
   }

@@ -14,6 +14,7 @@ import type {
 import type { Value } from '../model/fields'
 import type { Article, Making } from '../tables/making'
 import type { Handover } from '../model/handover'
+import type { RevisionWords } from '../model/revision'
 import type { OwnRules } from '../tables/ownrules'
 import type { OwnConductor } from '../tables/ownsizes'
 
@@ -61,6 +62,8 @@ export type Edit =
   | { readonly do: 'articles'; readonly articles: readonly Article[] }
   | { readonly do: 'record'; readonly records: readonly TestRecord[] }
   | { readonly do: 'handover'; readonly set: Partial<Handover> }
+  | ({ readonly do: 'issue' } & RevisionWords)
+  | { readonly do: 'take back'; readonly number: string }
   | { readonly do: 'all'; readonly edits: readonly Edit[] }
 
 /** One member of the union: `EditOf<'move'>`. */

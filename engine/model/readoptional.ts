@@ -7,6 +7,7 @@ import { readCommissioning } from './readcommissioning'
 import { readHandover } from './readhandover'
 import { readTexts, readZones } from './readonsheet'
 import { readOwnConductors } from './readownconductors'
+import { readRevisions } from './readrevisions'
 
 type Reader<T> = (data: unknown, problems: ProblemList, parts: readonly Part[]) => T | undefined
 
@@ -21,6 +22,7 @@ const READERS = {
   commissioning: readCommissioning,
   making: readMaking,
   articles: readArticles,
+  revisions: readRevisions,
 } satisfies { readonly [K in keyof Design]?: Reader<Design[K]> }
 
 export type OptionalKey = keyof typeof READERS

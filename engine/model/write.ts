@@ -94,6 +94,7 @@ const LISTS = {
   texts: ['id', 'text', 'view', 'x', 'y'],
   articles: ['key', 'number', 'price', 'weightKg'],
   commissioning: TEST_RECORD,
+  revisions: ['number', 'date', 'by', 'reason', 'digest', 'frozen'],
 } as const satisfies { readonly [K in keyof Design]?: readonly string[] }
 
 /**

@@ -1,6 +1,7 @@
 import type { Answers } from '../../calc/answers'
+import { makingOf } from '../../model/buying'
 import type { Design } from '../../model/design'
-import { type Making, USUAL_MAKING } from '../../tables/making'
+import type { Making } from '../../tables/making'
 import { cableStock } from './cablestock'
 import { conductorSchedule } from './conductors'
 import { cutList } from './cutlist'
@@ -36,5 +37,5 @@ export const SCHEDULES: readonly ScheduleKind[] = [
 export const schedulesOf = (
   design: Design,
   answers: Answers,
-  making: Making = USUAL_MAKING,
+  making: Making = makingOf(design),
 ): readonly Schedule[] => SCHEDULES.map(({ of }) => of(design, answers, making))

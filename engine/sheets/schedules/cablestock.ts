@@ -1,6 +1,7 @@
 import type { Answers } from '../../calc/answers'
+import { makingOf } from '../../model/buying'
 import type { Design } from '../../model/design'
-import { type Making, USUAL_MAKING } from '../../tables/making'
+import type { Making } from '../../tables/making'
 import { type Cable, cablesOf, colourWords, copperKg } from './cable'
 import { figures, words } from './columns'
 import { cableName } from './cutlist'
@@ -24,7 +25,11 @@ const COLUMNS = [
 type Key = (typeof COLUMNS)[number]['key']
 
 /** What to buy of each cable, and what is left over of it. */
-export function cableStock(design: Design, answers: Answers, making: Making = USUAL_MAKING): Schedule<Key> {
+export function cableStock(
+  design: Design,
+  answers: Answers,
+  making: Making = makingOf(design),
+): Schedule<Key> {
   const cables = cablesOf(design, answers, making)
   const kg = rounded(
     cables.reduce((sum, c) => sum + massOf(c), 0),
@@ -38,7 +43,7 @@ export function cableStock(design: Design, answers: Answers, making: Making = US
     rows: cables.map(rowOf),
     notes: [
       `Copper of all conductors that are counted: ${kg.toFixed(2)} kg, from nominal section × drawn length × 8.89 g/cm³ (IEC 60028, from memory).`,
-      'Stock lengths are common practice, no source. Left over: what remains of the stock lengths that are begun.',
+      'Stock lengths are those of the workshop, or, where it has stated none, common practice with no source. Left over: what remains of the stock lengths that are begun.',
       ...(late.length === 0 ? [] : [`Not counted, as size or length is not known: ${late.join(', ')}.`]),
     ],
   }

@@ -1,9 +1,10 @@
 import type { Answers } from '../../calc/answers'
+import { allowanceSource, makingOf } from '../../model/buying'
 import type { Conductor, ConductorId, Design } from '../../model/design'
 import { conductorById } from '../../model/lookup'
 import { ruleSetOf } from '../../model/rules'
 import { statedInsulationC } from '../../model/sizes'
-import { type Making, USUAL_MAKING } from '../../tables/making'
+import type { Making } from '../../tables/making'
 import { figure } from '../../words/names'
 import { whyNot } from '../../words/why'
 import { type Nature, natureIn } from '../nature'
@@ -40,7 +41,7 @@ type Key = (typeof COLUMNS)[number]['key']
 export function conductorSchedule(
   design: Design,
   answers: Answers,
-  making: Making = USUAL_MAKING,
+  making: Making = makingOf(design),
 ): Schedule<Key> {
   const natureOf = natureIn(design, answers)
   const drops = greatestDrops(answers)
@@ -58,7 +59,7 @@ export function conductorSchedule(
         conductors: [c.id],
       })),
     notes: [
-      `Length is one way, as drawn. Cut length adds ${figure(making.allowanceM, 'm')} at each end for making up (common practice, no source); trim to fit: what stands ahead of a fuse is not to be longer than drawn.`,
+      `Length is one way, as drawn. Cut length adds ${figure(making.allowanceM, 'm')} at each end for making up (${allowanceSource(design)}); trim to fit: what stands ahead of a fuse is not to be longer than drawn.`,
       'Worst case is the greatest current that the conductor can ever have to carry. Drop is what it takes of the worst-case voltage drop of the load that loses most in it; empty where no load hangs on it.',
       'Sleeve over: diameter over the insulation that a sleeve has to pass; barrels of lugs are thicker.',
       'Colours by the letters of IEC 60757. Data leads and mains have no lugs here: mains is for licensed persons only.',

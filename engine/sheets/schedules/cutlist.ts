@@ -1,6 +1,7 @@
 import type { Answers } from '../../calc/answers'
+import { allowanceSource, makingOf } from '../../model/buying'
 import type { Conductor, Design } from '../../model/design'
-import { type Making, USUAL_MAKING } from '../../tables/making'
+import type { Making } from '../../tables/making'
 import { figure } from '../../words/names'
 import { natureIn } from '../nature'
 import { type Cable, cablesOf, colourWords } from './cable'
@@ -24,7 +25,7 @@ const COLUMNS = [
 type Key = (typeof COLUMNS)[number]['key']
 
 /** Every conductor that is cut here, by cable, the longest piece first, with the stock length that it comes from. */
-export function cutList(design: Design, answers: Answers, making: Making = USUAL_MAKING): Schedule<Key> {
+export function cutList(design: Design, answers: Answers, making: Making = makingOf(design)): Schedule<Key> {
   const natureOf = natureIn(design, answers)
   const row = (cable: Cable, c: Conductor, cut: ScheduleCell, stock: ScheduleCell): ScheduleRow<Key> => {
     const [from, to] = [endOf(design, c.from), endOf(design, c.to)]
@@ -61,7 +62,7 @@ export function cutList(design: Design, answers: Answers, making: Making = USUAL
       }),
     ]),
     notes: [
-      `Cut length: as drawn, and ${figure(making.allowanceM, 'm')} at each end for making up (common practice, no source).`,
+      `Cut length: as drawn, and ${figure(making.allowanceM, 'm')} at each end for making up (${allowanceSource(design)}).`,
       'From stock: number of the stock length of this cable that the piece is cut from, the longest piece first. “own length”: longer than a stock length.',
       'Data leads come made up and are not cut here; mains is for licensed persons only.',
     ],

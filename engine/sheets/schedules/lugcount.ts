@@ -6,6 +6,7 @@ import { lugHole } from '../../tables/lugs'
 import { SIZES } from '../../tables/sizes'
 import { formWords } from '../../words/forms'
 import { type Nature, natureIn } from '../nature'
+import { type ArticleKey, articlesIn } from './articles'
 import { figures, words } from './columns'
 import { type End, endOf } from './ends'
 import { endsOf, type Lug, lugAt, NO_SIZE, NOT_STATED, sleeveOver } from './lug'
@@ -28,13 +29,14 @@ const COLUMNS = [
   figures('count', 'Count', '', 6),
 ] as const satisfies readonly Column[]
 
-type Key = (typeof COLUMNS)[number]['key']
+type Counted = (typeof COLUMNS)[number]['key']
+type Key = Counted | ArticleKey
 
 /** Something of which one stands at each end, on the way to being counted. */
 interface Piece {
   /** Order and identity. */
   readonly key: string
-  readonly cells: Readonly<Record<Exclude<Key, 'count'>, ScheduleCell>>
+  readonly cells: Readonly<Record<Exclude<Counted, 'count'>, ScheduleCell>>
   readonly conductor: ConductorId
 }
 
@@ -52,12 +54,20 @@ export function lugCount(design: Design, answers: Answers): Schedule<Key> {
     const cells = { section: SLEEVES, what: 'Sleeve', size: size?.name ?? NO_SIZE, stud: '', hole: '', over }
     return [{ key: `${order(size?.key)}`, cells, conductor: c.id }]
   })
+  const articles = articlesIn(design)
+  const rows = [...countedRows('lug', fitted), ...countedRows('sleeve', sleeves)].map(
+    (row): ScheduleRow<Key> => ({
+      ...row,
+      cells: { ...row.cells, ...articles.of(row.key, Number(row.cells.count)) },
+    }),
+  )
   return {
     key: 'lugs',
     title: 'Lugs, ferrules and sleeves',
-    columns: COLUMNS,
-    rows: [...countedRows('lug', fitted), ...countedRows('sleeve', sleeves)],
+    columns: [...COLUMNS, ...articles.columns],
+    rows,
     notes: [
+      ...articles.sums(rows),
       'Hole: clearance for the stud after DIN 46234 and DIN 46235, from memory; M6 is 6.4 or 6.5 mm. The lug is for the class of the conductor at hand.',
       'Forms of terminals are those of the parts as drawn; where nobody has changed them, the usual ones of the kind (common practice, no source). Look at the part before ordering.',
       'Crimp joints, splices and post clamps are counted once a terminal, by the thickest conductor. Two conductors on one tab or in one clamp take a double receptacle or a twin ferrule.',
@@ -131,7 +141,7 @@ const order = (size: string | undefined): number => {
   return at < 0 ? SIZES.length : at
 }
 
-function countedRows(what: string, pieces: readonly Piece[]): ScheduleRow<Key>[] {
+function countedRows(what: string, pieces: readonly Piece[]): ScheduleRow<Counted>[] {
   const groups = new Map<string, Piece[]>()
   for (const piece of [...pieces].sort((a, b) => natural(a.key, b.key)))
     groups.set(piece.key, [...(groups.get(piece.key) ?? []), piece])

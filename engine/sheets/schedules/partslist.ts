@@ -2,9 +2,11 @@ import type { Answers } from '../../calc/answers'
 import { contextOf } from '../../calc/network'
 import { electricalIn } from '../../edit/terminal'
 import { kindOf } from '../../kinds/all'
+import { makingOf } from '../../model/buying'
 import type { Design, Part, PartId } from '../../model/design'
 import { complete } from '../../model/values'
-import { type Making, USUAL_MAKING } from '../../tables/making'
+import type { Making } from '../../tables/making'
+import { type ArticleKey, articlesIn } from './articles'
 import { cablesOf, copperKg } from './cable'
 import { figures, words } from './columns'
 import { cableName, insulationWords } from './cutlist'
@@ -19,22 +21,32 @@ const COLUMNS = [
   figures('quantity', 'Quantity', '', 7),
   words('per', 'Unit', 4),
   words('where', 'Designations', 30),
-  words('article', 'Own article no.', 16),
   figures('copper', 'Copper', 'kg', 7, { decimals: 2 }),
 ] as const satisfies readonly Column[]
 
-type Key = (typeof COLUMNS)[number]['key']
+type Key = (typeof COLUMNS)[number]['key'] | ArticleKey
 type Row = ScheduleRow<Key>
+/** A row before the workshop's own figures. */
+type Counted = ScheduleRow<(typeof COLUMNS)[number]['key']>
 
 /** What to put on the bench: parts of one kind and rating together, fuses of the ways, cable by the metre as cut. */
-export function partsList(design: Design, answers: Answers, making: Making = USUAL_MAKING): Schedule<Key> {
+export function partsList(
+  design: Design,
+  answers: Answers,
+  making: Making = makingOf(design),
+): Schedule<Key> {
+  const articles = articlesIn(design)
+  const rows = [...partRows(design), ...fuseRows(design), ...cableRows(design, answers, making)].map(
+    (row): Row => ({ ...row, cells: { ...row.cells, ...articles.of(row.key, Number(row.cells.quantity)) } }),
+  )
   return {
     key: 'parts',
     title: 'Parts list',
-    columns: COLUMNS,
-    rows: [...partRows(design), ...fuseRows(design), ...cableRows(design, answers, making)],
+    columns: [...COLUMNS, ...articles.columns],
+    rows,
     notes: [
-      'Ratings are those of the drawing. The column for article numbers is left free for the workshop.',
+      'Ratings are those of the drawing. Article numbers, prices and weights are those that the workshop has stated.',
+      ...articles.sums(rows),
       'Fuses: one for each way that holds one; spares are added by the workshop.',
       'Copper: nominal section × drawn length × 8.89 g/cm³ (IEC 60028, from memory).',
     ],
@@ -50,7 +62,7 @@ interface Item {
   readonly part: PartId
 }
 
-function counted(section: string, items: readonly Item[]): Row[] {
+function counted(section: string, items: readonly Item[]): Counted[] {
   const groups = new Map<string, Item[]>()
   for (const item of items) groups.set(item.key, [...(groups.get(item.key) ?? []), item])
   return [...groups].map(([key, group]) => ({
@@ -63,7 +75,6 @@ function counted(section: string, items: readonly Item[]): Row[] {
       quantity: group.length,
       per: 'pcs',
       where: group.map((i) => i.name).join(', '),
-      article: '',
       copper: '',
     },
     parts: [...new Set(group.map((i) => i.part))],
@@ -74,7 +85,7 @@ function counted(section: string, items: readonly Item[]): Row[] {
 const inOrder = (design: Design): readonly Part[] =>
   [...design.parts].sort((a, b) => natural(a.designation, b.designation))
 
-function partRows(design: Design): Row[] {
+function partRows(design: Design): Counted[] {
   const items = inOrder(design).map((part): Item => {
     const kind = kindOf(part.kind)
     const what = kind?.title ?? part.kind
@@ -84,7 +95,7 @@ function partRows(design: Design): Row[] {
   return counted('Parts', items)
 }
 
-function fuseRows(design: Design): Row[] {
+function fuseRows(design: Design): Counted[] {
   const items = inOrder(design)
     .filter(hasWays)
     .flatMap((part) => {
@@ -103,8 +114,8 @@ function fuseRows(design: Design): Row[] {
   return counted('Fuses in blocks', items)
 }
 
-function cableRows(design: Design, answers: Answers, making: Making): Row[] {
-  return cablesOf(design, answers, making).flatMap((cable): Row[] => {
+function cableRows(design: Design, answers: Answers, making: Making): Counted[] {
+  return cablesOf(design, answers, making).flatMap((cable): Counted[] => {
     const { size, plan } = cable
     if (size === null || plan.cuts.length === 0) return []
     return [
@@ -121,7 +132,6 @@ function cableRows(design: Design, answers: Answers, making: Making): Row[] {
           ),
           per: 'm',
           where: `${plan.cuts.length} ${plan.cuts.length === 1 ? 'conductor' : 'conductors'}: see cut list`,
-          article: '',
           copper: rounded(
             plan.cuts.reduce((sum, c) => sum + copperKg(size, c.item.lengthM!), 0),
             2,
