@@ -21,7 +21,8 @@ export interface Naming {
  */
 export function namingFor(design: Design): Naming {
   const partId = counter('p', design.parts, (p) => p.id)
-  const conductorId = counter('c', design.conductors, (c) => c.id)
+  const conductors = [...design.conductors.map((c) => c.id), ...benchIds(design)]
+  const conductorId = counter('c', conductors, (id) => id)
   const zoneId = counter('z', design.zones ?? [], (z) => z.id)
   const textId = counter('t', design.texts ?? [], (t) => t.id)
   const names = [...design.parts.map((p) => p.designation), ...design.conductors.map((c) => c.number)]
@@ -36,6 +37,9 @@ export function namingFor(design: Design): Naming {
   }
   return { partId, conductorId, zoneId, textId, designation, number: () => designation('W') }
 }
+
+/** Conductors that something was recorded of at the bench: a new one never takes over the record of an old one. */
+const benchIds = ({ bench }: Design): readonly string[] => bench?.conductors.map((r) => r.conductor) ?? []
 
 /** Next free id: "p12" for a part, "c12" for a conductor, "z2" for an outline, "t3" for a text on the sheet. */
 export function nextId(design: Design, of: 'p' | 'c' | 'z' | 't'): string {
