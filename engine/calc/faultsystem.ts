@@ -1,6 +1,7 @@
 import { inverseDiagonal } from '../math/inverse'
 import { type Response, responses } from '../math/response'
 import { analyse, type Factor, factorise, solve } from '../math/sparse'
+import { FAULT_BASE_V } from '../tables/restvoltage'
 import { type Galvanic, galvanic, isBattery } from './galvanic'
 import type { Prepared } from './prepare'
 
@@ -26,7 +27,7 @@ export const copperFactor = (celsius: number): number => 1 + 0.00393 * (celsius 
 export const GREATEST: FaultCase = {
   conductorFactor: copperFactor(-10),
   contactFactor: 1,
-  emfFactor: 14.6 / 12.8,
+  emfFactor: 14.6 / FAULT_BASE_V,
   internalFactor: 1,
   sources: true,
 }
@@ -35,7 +36,7 @@ export const GREATEST: FaultCase = {
 export const LEAST: FaultCase = {
   conductorFactor: copperFactor(70),
   contactFactor: 1,
-  emfFactor: 10 / 12.8,
+  emfFactor: 10 / FAULT_BASE_V,
   internalFactor: 2,
   sources: false,
 }

@@ -2,8 +2,7 @@ import type { ValuesOf } from '../model/fields'
 import type { PartDevice, SymbolDrawing, Terminal } from '../model/kind'
 import type { Mark } from '../model/marks'
 import type { FittingKey } from '../tables/fittings'
-import { REST_VOLTAGE } from '../tables/restvoltage'
-import type { Volts } from '../units'
+import { type Chemistry, FAULT_BASE_V, fullRestVoltage, NOMINAL_V, REST_VOLTAGE } from '../tables/restvoltage'
 import { line, text } from './draw'
 import { choice, number, result } from './field'
 import { fastened, fittingField } from './fitting'
@@ -16,11 +15,7 @@ const CHEMISTRY = {
   agm: 'AGM',
   gel: 'Gel',
   flooded: 'Flooded lead-acid',
-} as const
-type Chemistry = keyof typeof CHEMISTRY
-
-/** Rest voltage of a full battery for each 12 V: 4 × 3.2 V nominal; 6 lead-acid cells. Common practice, no source. */
-const REST_V: Readonly<Record<Chemistry, Volts>> = { lfp: 12.8, agm: 12.8, gel: 12.8, flooded: 12.6 }
+} as const satisfies Readonly<Record<Chemistry, string>>
 
 export const batteryFields = (chemistry: Chemistry, form: FittingKey) => ({
   chemistry: choice('Chemistry', 'What kind of cells the battery is made of.', CHEMISTRY, chemistry),
@@ -64,17 +59,25 @@ export const batteryFields = (chemistry: Chemistry, form: FittingKey) => ({
   ),
   massKg: number('Mass', 'kg', 'Mass of this one battery.', { group: 'Body' }),
   fitting: fittingField(form),
-  restV: result('Rest voltage', 'V', 'Voltage of the full battery without load, from its chemistry.'),
-  energyWh: result('Energy', 'Wh', 'Rest voltage times capacity.'),
+  restV: result(
+    'Rest voltage',
+    'V',
+    'Voltage of the full battery after some hours without current, from its chemistry. Common practice.',
+  ),
+  energyWh: result(
+    'Energy',
+    'Wh',
+    'Capacity times nominal voltage: 12.8 V for each four cells of LiFePO4, 12 V for each six of lead-acid.',
+  ),
 })
 type BatteryValues = ValuesOf<ReturnType<typeof batteryFields>>
 
-const restVoltage = (v: Pick<BatteryValues, 'chemistry' | 'volts'>): Volts =>
-  REST_V[v.chemistry] * (Number(v.volts) / 12)
+/** How many times 12 V it is. */
+const twelves = (v: Pick<BatteryValues, 'volts'>): number => Number(v.volts) / 12
 
 export const batteryResults = (v: BatteryValues) => ({
-  restV: restVoltage(v),
-  energyWh: v.capacityAh === null ? null : restVoltage(v) * v.capacityAh,
+  restV: fullRestVoltage(v.chemistry) * twelves(v),
+  energyWh: v.capacityAh === null ? null : NOMINAL_V[v.chemistry] * twelves(v) * v.capacityAh,
 })
 
 /** "LiFePO4", "Flooded lead-acid". */
@@ -85,7 +88,7 @@ export const batteryName = (v: Pick<BatteryValues, 'chemistry'>): string => CHEM
  * short-circuit current is stated and the resistance is not, or only as a limit, the one gives the other.
  */
 export function batteryDevice(v: BatteryValues): PartDevice {
-  const emfV = restVoltage(v)
+  const emfV = FAULT_BASE_V * twelves(v)
   const stated = v.internalMOhm !== null && v.internalMOhm > 0 ? v.internalMOhm / 1000 : undefined
   const limit = v.internalIs === 'limit'
   const fromShort =
@@ -99,7 +102,7 @@ export function batteryDevice(v: BatteryValues): PartDevice {
     maxA: v.dischargeA ?? 'unlimited',
     sustainedFaultA: 'unlimited',
     emfV,
-    restCurve: REST_VOLTAGE[v.chemistry].map(([charge, volts]) => [charge, volts * (Number(v.volts) / 12)]),
+    restCurve: REST_VOLTAGE[v.chemistry].map(([charge, volts]) => [charge, volts * twelves(v)]),
     ...(ohms === undefined ? {} : { internalOhms: ohms }),
     ...(limit && fromShort === undefined && stated !== undefined ? { internalIsLimit: true } : {}),
     role: 'battery',

@@ -1,5 +1,20 @@
 import type { Volts } from '../units'
 
+/** Chemistries of battery: the figures of this file, for each 12 V. */
+export type Chemistry = 'lfp' | 'agm' | 'gel' | 'flooded'
+
+/**
+ * Voltage that capacity is multiplied by for the rated energy: four cells of 3.2 V, as printed on data sheets of
+ * lithium iron phosphate packs; six of 2 V. Common practice, no source.
+ */
+export const NOMINAL_V: Readonly<Record<Chemistry, Volts>> = { lfp: 12.8, agm: 12, gel: 12, flooded: 12 }
+
+/**
+ * The voltage on which the factors of fault currents stand (`calc/faultsystem.ts`): at the greatest a battery of any
+ * chemistry has 14.6 V, its highest charge voltage, at the least 10 V, its cut-off. No rest voltage, and not shown as one.
+ */
+export const FAULT_BASE_V: Volts = 12.8
+
 /**
  * Rest voltage of a 12 V battery by state of charge (0 to 1), after some hours without current. Common practice, no
  * source: the figures that the trade quotes, rounded; of lithium iron phosphate four cells, of lead-acid six. A
@@ -37,4 +52,7 @@ export const REST_VOLTAGE = {
     [0.75, 12.45],
     [1, 12.65],
   ],
-} as const satisfies Readonly<Record<string, readonly (readonly [charge: number, volts: Volts])[]>>
+} as const satisfies Readonly<Record<Chemistry, readonly (readonly [charge: number, volts: Volts])[]>>
+
+/** Rest voltage of a full battery for each 12 V: the upper end of its curve. */
+export const fullRestVoltage = (chemistry: Chemistry): Volts => REST_VOLTAGE[chemistry].at(-1)![1]

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { GREATEST, LEAST } from '../../../engine/calc/faultsystem'
 import { kindOf } from '../../../engine/kinds/all'
 import type { Values } from '../../../engine/model/fields'
 import { complete } from '../../../engine/model/values'
@@ -97,14 +98,30 @@ test('a stated short-circuit current gives the internal resistance', () => {
   expect(emfV! / internalOhms!).toBeCloseTo(3800, 6)
 })
 
-// 12.8 V is printed on data sheets of four-cell LiFePO4 packs; its multiples follow.
+// 12.8 V is printed as the nominal voltage on data sheets of four-cell LiFePO4 packs; 13.4 V full and at rest is common
+// practice, no source. Its multiples follow.
 test.each([
-  ['12', 12.8],
-  ['24', 25.6],
-  ['48', 51.2],
-])('a LiFePO4 battery of %s V rests at %d V', (volts, restV) => {
-  expect(device('battery', { volts }).emfV).toBeCloseTo(restV, 9)
+  ['12', 13.4, 1280],
+  ['24', 26.8, 2560],
+  ['48', 53.6, 5120],
+])('a full LiFePO4 battery of %s V rests at %d V and holds %d Wh in 100 Ah', (volts, restV, energyWh) => {
+  const kind = kindOf('battery')!
+  const results = kind.results!(complete(kind.fields, { volts, capacityAh: 100 }), CONTEXT)
+  expect(results.restV).toBeCloseTo(restV, 9)
+  expect(results.energyWh).toBeCloseTo(energyWh, 9)
+  // What Try it starts from, where the battery is full, is the same figure.
+  expect(device('battery', { volts }).restCurve!.at(-1)![1]).toBeCloseTo(restV, 9)
 })
+
+// Published data sheets of LiFePO4 packs: charged with 14.6 V, cut off at 10 V. Other chemistries are taken alike.
+test.each(['lfp', 'agm', 'gel', 'flooded'])(
+  'a 12 V battery, %s, has 14.6 V and 10 V in the two fault cases',
+  (chemistry) => {
+    const { emfV } = device('battery', { chemistry })
+    expect(emfV! * GREATEST.emfFactor).toBeCloseTo(14.6, 9)
+    expect(emfV! * LEAST.emfFactor).toBeCloseTo(10, 9)
+  },
+)
 
 test('a load that states neither current nor power is not known', () => {
   expect(device('lamp', {}).minA).toBeNull()
