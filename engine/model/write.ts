@@ -16,6 +16,7 @@ const FILE = [
   'bench',
   'making',
   'articles',
+  'commissioning',
 ]
 const SETTINGS = [
   'name',
@@ -95,6 +96,7 @@ const LISTS = {
   articles: ['key', 'number', 'price', 'weightKg'],
   commissioning: TEST_RECORD,
   revisions: ['number', 'date', 'by', 'reason', 'digest', 'frozen'],
+  commissioning: TEST_RECORD,
 } as const satisfies { readonly [K in keyof Design]?: readonly string[] }
 
 /**
