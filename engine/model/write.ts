@@ -96,7 +96,6 @@ const LISTS = {
   articles: ['key', 'number', 'price', 'weightKg'],
   commissioning: TEST_RECORD,
   revisions: ['number', 'date', 'by', 'reason', 'digest', 'frozen'],
-  commissioning: TEST_RECORD,
 } as const satisfies { readonly [K in keyof Design]?: readonly string[] }
 
 /**
