@@ -23,6 +23,10 @@ export type {
 export { type BandPlot, fuseBandPlot, type PlotPoint } from './calc/bandplot'
 export type { NoEnvelope } from './calc/bounds'
 export { type BreakingCurrents, breakingCurrents } from './calc/breaking'
+export { type Comparison, type FieldChange, type ItemChanges, isUnchanged } from './calc/compare/changes'
+export { compareDesigns } from './calc/compare/compare'
+export { compareResults, type ResultChanges } from './calc/compare/results'
+export { type Standing, standingOf } from './calc/compare/standing'
 export { type LoadDrop, loadDrops, type NoDrop, sourcesOff } from './calc/drop'
 export { type Envelope, type EnvelopeResult, envelopes } from './calc/envelope'
 export { type FaultFlow, faultFlows, type NodeFaults, nodeFaults } from './calc/fault'
@@ -91,6 +95,7 @@ export { type JoinEdit, joinEdit } from './edit/joinedit'
 export { newOwnConductor } from './edit/ownconductors'
 export { removeEdit } from './edit/removal'
 export { KINDS, kindOf } from './kinds/all'
+export { issuedDesign } from './kinds/issued'
 export { boxOf, symbolOf, terminalsOf } from './kinds/place'
 export { readDesign } from './kinds/readdesign'
 export { makingOf } from './model/buying'
@@ -101,6 +106,7 @@ export type {
   Design,
   Part,
   PartId,
+  Revision,
   Settings,
   SheetText,
   SystemVoltage,
@@ -133,6 +139,7 @@ export { nextDesignation, nextId, nextNumber } from './model/naming'
 export { newConductor, newDesign } from './model/newdesign'
 export type { Problem } from './model/problems'
 export type { ReadResult } from './model/read'
+export { nextRevision } from './model/revision'
 export { ruleSetOf } from './model/rules'
 export { RUN_FIELDS, withOwnSizes } from './model/runfields'
 export { sizeIn, sizesIn } from './model/sizes'

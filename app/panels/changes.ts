@@ -75,6 +75,10 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
       return [`A finding is accepted: ${edit.accepted.reason}`]
     case 'unaccept':
       return ['A finding stands open again']
+    case 'issue':
+      return [`Revision ${edit.number} is issued: ${edit.reason}`]
+    case 'take back':
+      return [`Revision ${edit.number} is taken back as the present state`]
     case 'settings':
       return Object.entries(edit.set).map(([key, value]) => `Design: ${key} → ${value}`)
   }

@@ -5,7 +5,7 @@ import { refuse } from './refuse'
 
 /** Sets design settings. A rule set that this version does not know is kept: its checks are then not made. */
 export function applySettings(design: Design, edit: EditOf<'settings'>): EditResult {
-  const fault = settingsFault(edit.set)
+  const fault = settingsFault(edit.set) ?? issuedFault(design, edit.set)
   if (fault) return fault
   const settings = set(design.settings, edit.set)
   return done(settings === design.settings ? design : { ...design, settings })
@@ -23,6 +23,14 @@ function settingsFault({ systemV, ambientC, coldestC, date, ruleSet }: Partial<S
     return refuse('no-rule-set', 'A design names the rule set of its checks.')
   return null
 }
+
+/** Once there are revisions, number and date come from issuing alone. */
+const issuedFault = (design: Design, { revision, date }: Partial<Settings>): Refusal | null =>
+  design.revisions?.length &&
+  ((revision ?? design.settings.revision) !== design.settings.revision ||
+    (date ?? design.settings.date) !== design.settings.date)
+    ? refuse('issued', 'Revision and date are set by issuing the design, on the page of revisions.')
+    : null
 
 export function isDate(text: string): boolean {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false

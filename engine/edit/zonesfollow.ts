@@ -5,15 +5,16 @@ import { GRID, snap } from './grid'
 
 /**
  * Zones after an edit: each edge keeps its distance from the parts that the zone is drawn round, whatever moved,
- * turned or grew them; parts that are gone leave it, and it goes with the last of them. A zone without parts stays.
- * O(zones × their parts); nothing where no part has changed.
+ * turned or grew them; parts that are gone leave it, and it goes with the last of them. A zone without parts stays,
+ * and so does one that came with the edit itself. O(zones × their parts); nothing where no part has changed.
  */
 export function withZonesFollowing(before: Design, after: Design): Design {
   if (!after.zones || before.parts === after.parts) return after
   const then = new Map(before.parts.map((p) => [p.id, p]))
   const now = new Map(after.parts.map((p) => [p.id, p]))
+  const known = new Set(before.zones)
   const zones = after.zones.flatMap((zone): Zone[] => {
-    if (zone.parts.length === 0) return [zone]
+    if (zone.parts.length === 0 || !known.has(zone)) return [zone]
     const left = zone.parts.filter((id) => now.has(id))
     const from = edgesOf(
       zone.parts.flatMap((id) => then.get(id) ?? []),

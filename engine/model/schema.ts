@@ -20,6 +20,7 @@ import {
   text,
 } from './schemaforms'
 import { handoverSchema } from './schemahandover'
+import { revisionSchema } from './schemarevision'
 
 const ownFigure = () =>
   z.looseObject({ amps: figure(0, 1e5, 'A'), reason: name(500) }, says('amps with a written reason, or null'))
@@ -163,18 +164,6 @@ export const sheetTextSchema = z.looseObject(
     y: coordinate(),
   },
   says('a text on the sheet: id, text and place'),
-)
-
-export const revisionSchema = z.looseObject(
-  {
-    number: name(40),
-    date: name(40),
-    by: text(200),
-    reason: text(2000),
-    digest: z.string(says('a digest of 64 digits')).regex(/^[0-9a-f]{64}$/, says('a digest of 64 digits')),
-    frozen: z.string(says('the design as it was issued, packed')),
-  },
-  says('an issued revision: number, date, by, reason, digest and the design'),
 )
 
 /**

@@ -12,6 +12,7 @@ const FILE = [
   'accepted',
   'zones',
   'texts',
+  'revisions',
   'handover',
   'bench',
   'making',
