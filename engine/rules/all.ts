@@ -60,6 +60,7 @@ import { unlikeBatteries } from './unlikebatteries'
 import { unmade } from './unmade'
 import { unprotected } from './unprotected'
 import { untriedPositions } from './untried'
+import { untriedShorts } from './untriedshorts'
 import { voltageRating } from './voltagerating'
 import { wayFuse } from './wayfuse'
 import { wrongPole } from './wrongpole'
@@ -122,6 +123,7 @@ export const RULES: readonly Rule[] = [
   otherVoltage,
   noAmpacity,
   untriedPositions,
+  untriedShorts,
   unmade,
   unknownKind,
   ruleSetUnknown,

@@ -5,6 +5,7 @@ import type { PartId } from '../model/design'
 import { capacityHolds } from './breakingvoltage'
 import type { Finding } from './finding'
 import { type Case, found, type Rule } from './rule'
+import { isWhole } from './untriedshorts'
 
 /**
  * K1: a short circuit can drive more through a fuse or breaker than it can interrupt: it may burst, and the arc burns on.
@@ -25,7 +26,7 @@ export const breaking: Rule = {
       const amps = ampsOf(greatest)
       if (!of || of.ratingA === null || capacityA === null || amps === null || e === undefined) continue
       if (amps <= capacityA * (1 + 1e-9)) {
-        if (capacityHolds(c, of)) able.add(e)
+        if (capacityHolds(c, of) && isWhole(greatest)) able.add(e)
         continue
       }
       const before = worst.get(part)

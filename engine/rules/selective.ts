@@ -52,7 +52,8 @@ function judge(c: Case, id: string, lower: FuseFacts, upper: FuseFacts): Pair | 
       : { lower, upper, fromA: null, source: 'gg-selectivity' }
   const most = c.answers.faults.devices.get(id)?.greatest
   if (!lower.band || !upper.band || !most || !('value' in most)) return null
-  const ceiling = most.value.amps === 'unlimited' ? Number.POSITIVE_INFINITY : most.value.amps
+  const ceiling =
+    most.value.amps === 'unlimited' || !most.value.everyPair ? Number.POSITIVE_INFINITY : most.value.amps
   const last = upper.band.gates[upper.band.gates.length - 1]!.amps
   const currents = [...lower.band.gates, ...upper.band.gates]
     .flatMap((g) => [g.amps * (1 - 1e-9), g.amps])

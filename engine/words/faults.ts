@@ -72,6 +72,14 @@ export const faultWords: Readonly<Record<string, Wording>> = {
       todo: 'A larger step between the two ratings keeps the other circuits live.',
     }
   },
+  K7: (f, d) => {
+    const devices = listFact(f, 'devices').map((id) => partName(d, id))
+    return {
+      title: 'Not every short circuit tried',
+      text: `The network is so large that only short circuits at the ends of ${listed(devices)} were tried. More may flow in another one, so whether ${devices.length === 1 ? 'it' : 'they'} can interrupt it is not checked.`,
+      todo: 'Divide the design, or work out the greatest fault current there by hand.',
+    }
+  },
   U1: (f, d) => ({
     title: 'Voltage rating too small',
     text: `${partName(d, textFact(f, 'part'))} is rated ${amount(f, 'limit')} and may have to interrupt ${amount(f, 'actual')}: its arc may not go out.`,

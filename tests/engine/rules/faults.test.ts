@@ -1,4 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { answersOf } from '../../../engine/calc/answersof'
+import { polesOf } from '../../../engine/calc/network'
+import type { Values } from '../../../engine/model/fields'
+import { findingsOf } from '../../../engine/rules/all'
 import { sentence } from '../../../engine/words/findings'
 import { design, partNamed } from '../../build'
 import { bench, findings, told } from './bench'
@@ -230,5 +234,32 @@ describe('U1, voltage rating', () => {
         .join('G5.-', 'T5.pv-', { size: '4mm2', lengthM: 5 })
     expect(told(array(23.9), 'U1')).toEqual(['U1 danger F5'])
     expect(told(array(24), 'U1')).toEqual([])
+  })
+})
+
+describe('K7, a network in which not every short circuit was tried', () => {
+  /** The bench with its fault currents as a very large network gives them: from the ends of the devices alone. */
+  const large = (F2: Values = {}) => {
+    const whole = bench({ parts: { F2 } }).build()
+    const analysis = answersOf(whole)
+    const devices = new Map(
+      [...analysis.answers.faults.devices].map(([id, of]) => {
+        if (!('value' in of.greatest)) throw new Error('not checked')
+        return [id, { ...of, greatest: { value: { ...of.greatest.value, everyPair: false } } }] as const
+      }),
+    )
+    const answers = { ...analysis.answers, faults: { ...analysis.answers.faults, devices } }
+    return findingsOf({ design: whole, poles: polesOf(whole), ...analysis, answers })
+      .filter((f) => ['K1', 'K7'].includes(f.rule))
+      .map(
+        (f) =>
+          `${f.rule} ${f.level} ${f.parts.map((id) => whole.parts.find((p) => p.id === id)!.designation).join(' ')}`,
+      )
+  }
+
+  test('what would pass is not checked, what fails already is told, and nothing upstream counts as a backing', () => {
+    expect(told(bench(), 'K7')).toEqual([])
+    expect(large()).toEqual(['K7 not-checked F1 F2'])
+    expect(large({ breakingKA: 1 })).toEqual(['K1 danger F2', 'K7 not-checked F1'])
   })
 })

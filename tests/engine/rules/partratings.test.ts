@@ -105,9 +105,15 @@ test('S1 looks at thermostats, float switches and connectors as well', () => {
 
 describe('R5, coil voltage', () => {
   // A coil of 12 V pulls in from about 8 V and bears about 16 V for long; common practice, no source.
-  const relayed = (kind: string, coilV: number | null, volts = '12') =>
-    design({ systemV: Number(volts), ruleSet: 'metric-automotive' })
-      .part('battery', 'G1', { volts, capacityAh: 100, dischargeA: 100, chargeA: 50, internalMOhm: 4 })
+  const relayed = (kind: string, coilV: number | null, systemV: 12 | 24 = 12) =>
+    design({ systemV, ruleSet: 'metric-automotive' })
+      .part('battery', 'G1', {
+        volts: String(systemV),
+        capacityAh: 100,
+        dischargeA: 100,
+        chargeA: 50,
+        internalMOhm: 4,
+      })
       .part('panel-switch', 'S1', { ratingA: 6 })
       .part(kind, 'K1', { ratingA: 40, coilV })
       .join('G1.+', 'S1.1', { size: '1mm2', lengthM: 1 })
@@ -117,10 +123,10 @@ describe('R5, coil voltage', () => {
   test.each(['relay', 'relay-changeover', 'relay-latching'])(
     '%s: too high, too low, as it should be',
     (kind) => {
-      expect(told(relayed(kind, 12, '24'), 'R5')).toEqual(['R5 danger K1'])
-      expect(told(relayed(kind, 24, '12'), 'R5')).toEqual(['R5 warning K1'])
-      expect(told(relayed(kind, 24, '24'), 'R5')).toEqual([])
-      expect(told(relayed(kind, 12, '12'), 'R5')).toEqual([])
+      expect(told(relayed(kind, 12, 24), 'R5')).toEqual(['R5 danger K1'])
+      expect(told(relayed(kind, 24, 12), 'R5')).toEqual(['R5 warning K1'])
+      expect(told(relayed(kind, 24, 24), 'R5')).toEqual([])
+      expect(told(relayed(kind, 12, 12), 'R5')).toEqual([])
     },
   )
 
