@@ -137,6 +137,7 @@ export { conductorById, conductorsAt, partById } from './model/lookup'
 export type { ArcMark, CircleMark, Ink, LineMark, Mark, Pen, TextMark, XY } from './model/marks'
 export { nextDesignation, nextId, nextNumber } from './model/naming'
 export { newConductor, newDesign } from './model/newdesign'
+export { OWN_CONDUCTOR_TABLE, OWN_RULE_FIELDS } from './model/ownfields'
 export type { Problem } from './model/problems'
 export type { ReadResult } from './model/read'
 export { nextRevision } from './model/revision'
@@ -180,7 +181,7 @@ export type {
   SceneText,
   SceneView,
 } from './sheets/scene'
-export { schedulesOf } from './sheets/schedules/all'
+export { SCHEDULES, type ScheduleKind, schedulesOf } from './sheets/schedules/all'
 export { csvOf } from './sheets/schedules/csv'
 export { type Missing, missingIn, missingWords } from './sheets/schedules/missing'
 export type { PageForm } from './sheets/schedules/page'
@@ -190,6 +191,7 @@ export {
   headed,
   isNotKnown,
   type NotKnown,
+  natural,
   type Schedule,
   type ScheduleCell,
   type ScheduleRow,
@@ -215,7 +217,7 @@ export { OWN_CONDUCTOR_BOUNDS, type OwnConductor } from './tables/ownsizes'
 export { resistancePerMetre } from './tables/resistance'
 export { type CircuitClass, RULE_SETS, type RuleSet, ruleSetByKey } from './tables/rulesets'
 export { SIZES, type Size, type SizeSeries, sizeByKey, sizesOf } from './tables/sizes'
-export { SURROUNDS, type Surround } from './tables/surround'
+export { SURROUNDS, type Surround, surroundOf } from './tables/surround'
 export { withstandK, withstandSeconds, withstandSection } from './tables/withstand'
 export type { MaybeUnlimited } from './units'
 export { acceptedWords, LEVEL_WORDS, sentence } from './words/findings'

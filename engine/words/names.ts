@@ -1,4 +1,6 @@
-import type { ConductorId, Design, PartId } from '../model/design'
+import { terminalsIn } from '../edit/terminal'
+import type { ConductorId, Design, PartId, TerminalRef } from '../model/design'
+import type { Terminal } from '../model/kind'
 import type { MaybeUnlimited } from '../units'
 
 /** How a part is called in a sentence: "F3 fridge fuse", or its designation alone. */
@@ -10,6 +12,20 @@ export function partName(design: Design, id: PartId): string {
 
 export function conductorName(design: Design, id: ConductorId): string {
   return design.conductors.find((c) => c.id === id)?.number ?? id
+}
+
+/** The terminal in words with its mark, where the words do not hold it already. */
+export function terminalWords({ name, mark }: Terminal): string {
+  if (mark === '' || mark === '+' || mark === '−' || mark === '~' || /\d/.test(name) || name.includes(mark))
+    return name
+  return `${name} (${mark})`
+}
+
+/** Where a conductor ends: "F5 Loads, way 4". */
+export function endName(design: Design, { part: id, terminal }: TerminalRef): string {
+  const part = design.parts.find((p) => p.id === id)
+  const known = part && terminalsIn(part)?.find((t) => t.key === terminal)
+  return `${partName(design, id)}, ${known ? terminalWords(known) : terminal}`
 }
 
 /** "F1, F2 and F3"; more than `most` are counted: "F1, F2 and 7 more". */

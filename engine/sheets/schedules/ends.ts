@@ -2,6 +2,7 @@ import { terminalsIn } from '../../edit/terminal'
 import type { Design, Part, TerminalRef } from '../../model/design'
 import type { Terminal } from '../../model/kind'
 import { partById } from '../../model/lookup'
+import { terminalWords } from '../../words/names'
 
 /** One end of a conductor in words. */
 export interface End {
@@ -33,13 +34,6 @@ export function endOf(design: Design, ref: TerminalRef): End {
 
 export const titleOf = ({ designation, name }: Part): string =>
   name === '' ? designation : `${designation} ${name}`
-
-/** The terminal in words with its mark, where the words do not hold it already. */
-export function terminalWords({ name, mark }: Terminal): string {
-  if (mark === '' || mark === '+' || mark === '−' || mark === '~' || /\d/.test(name) || name.includes(mark))
-    return name
-  return `${name} (${mark})`
-}
 
 /** The printed mark where it names one terminal of the part; the number of a stud; otherwise the key. */
 export function shortMark(terminal: Terminal, all: readonly Terminal[]): string {
