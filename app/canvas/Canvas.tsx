@@ -22,6 +22,7 @@ import { noteAdding } from './adding'
 import { selectAmong } from './among'
 import { useBusy } from './busy'
 import { ConductorLayer } from './ConductorLayer'
+import { useCarrying } from './carrying'
 import { useDragging } from './dragging'
 import { EmptySheet } from './EmptySheet'
 import { JoinLine } from './JoinLine'
@@ -42,6 +43,7 @@ function Sheet() {
   const { nodes, onNodesChange } = useNodes()
   const dragging = useDragging()
   const { box, onPointerMove, onMoveEnd } = useSpace()
+  useCarrying(box)
   useLookAt()
   const busy = useBusy()
   const trying = useView((s) => s.trying)

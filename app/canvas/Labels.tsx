@@ -7,6 +7,7 @@ import {
   partById,
   type SceneLabel,
 } from '../../engine'
+import { useHand } from '../store/hand'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
@@ -27,7 +28,7 @@ export const Labels = memo(function Labels() {
   return labels?.map((label, i) =>
     'part' in label.of ? (
       // biome-ignore lint/suspicious/noArrayIndexKey: labels are replaced whole with each layout
-      <PartLabel key={i} label={label} part={label.of.part} zoom={zoom} />
+      <StandingWords key={i} label={label} part={label.of.part} zoom={zoom} />
     ) : lens ? null : (
       // biome-ignore lint/suspicious/noArrayIndexKey: labels are replaced whole with each layout
       <RunLabel key={i} label={label} run={label.of.conductor} zoom={zoom} />
@@ -35,25 +36,29 @@ export const Labels = memo(function Labels() {
   )
 })
 
-const PartLabel = memo(function PartLabel({
-  label,
-  part,
-  zoom,
-}: {
-  label: SceneLabel
-  part: PartId
-  zoom: number
-}) {
+interface PartWordsProps {
+  readonly label: SceneLabel
+  readonly part: PartId
+  readonly zoom: number
+}
+
+const StandingWords = memo(function StandingWords(of: PartWordsProps) {
+  const carried = useHand((s) => s.parts.has(of.part))
+  return carried ? null : <PartWords {...of} />
+})
+
+/** The words of a part, where it stands in the design. */
+export const PartWords = memo(function PartWords({ label, part, zoom }: PartWordsProps) {
   const now = useOpen((s) => partById(s.design, part))
-  const moved = useView((s) => s.moving.get(part))
   const before = useLatest((s) => s.laidOut && partById(s.laidOut, part))
   const words = useLatest((s) => s.scene && wordsBesideParts(s.scene, zoom).get(label))
   if (!now || !before || !words) return null
-  const [x, y] = moved ?? [now.x, now.y]
   // Flags with numbers of notes are drawn while the words stand as they were laid out.
   const whole =
     words.length === label.marks.filter((m) => m.is === 'text').length && words[0] === label.marks[0]
-  return <Drawn label={label} words={whole ? label.marks : words} dx={x - before.x} dy={y - before.y} />
+  return (
+    <Drawn label={label} words={whole ? label.marks : words} dx={now.x - before.x} dy={now.y - before.y} />
+  )
 })
 
 const RunLabel = memo(function RunLabel({
@@ -75,10 +80,10 @@ const RunLabel = memo(function RunLabel({
       return now && then && now.x === then.x && now.y === then.y && now.turn === then.turn
     })
   })
-  const moving = useView((s) => {
-    if (s.moving.size === 0) return false
+  const moving = useHand(({ parts, conductor }) => {
+    if (parts.size === 0) return conductor === run
     const c = conductorById(useOpen.getState().design, run)
-    return c !== undefined && (s.moving.has(c.from.part) || s.moving.has(c.to.part))
+    return c !== undefined && (parts.has(c.from.part) || parts.has(c.to.part))
   })
   const laid = useLatest((s) => laidOf(s.scene, run))
   const words = useMemo(

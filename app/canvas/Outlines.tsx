@@ -1,9 +1,10 @@
 import { memo } from 'react'
 import { outlineMarks, type SceneOutline } from '../../engine'
+import { carry, putDown, setGhosts } from '../store/hand'
 import { useLatest } from '../store/latest'
 import { moveZone, resizeZone, zoneById } from '../store/onsheet'
 import { useOpen } from '../store/open'
-import { type Box, selectZone, setGhosts, useView } from '../store/view'
+import { type Box, selectZone, useView } from '../store/view'
 import { Marks } from '../symbols/Marks'
 import { hold } from './holding'
 import { useLettering } from './lettering'
@@ -37,9 +38,15 @@ function Outline({ outline }: { outline: SceneOutline }) {
   const take = {
     onPointerDown: (e: React.PointerEvent<SVGElement>) =>
       hold(e, {
-        move: ([dx, dy]) => setGhosts([{ x: x + dx, y: y + dy, w, h }]),
+        move: ([dx, dy]) => {
+          setGhosts([{ x: x + dx, y: y + dy, w, h }])
+          carry(zone.parts, [dx, dy])
+        },
         drop: ([dx, dy]) => moveZone(zone, dx, dy),
-        end: () => setGhosts([]),
+        end: () => {
+          setGhosts([])
+          putDown()
+        },
       }),
     onClick: (e: React.MouseEvent) => {
       e.stopPropagation()
@@ -104,12 +111,3 @@ function Corners({ box, id }: { box: Box; id: string }) {
     )
   })
 }
-
-/** Rectangles as they would be if the hand let go now. */
-export const Ghosts = memo(function Ghosts() {
-  const ghosts = useView((s) => s.ghosts)
-  return ghosts.map(({ x, y, w, h }, i) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: replaced whole with each step of the hand
-    <rect key={i} className="ghost" x={x} y={y} width={w} height={h} />
-  ))
-})

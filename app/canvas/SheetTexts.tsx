@@ -1,8 +1,9 @@
 import { memo } from 'react'
 import { type SheetText, sceneText, textsIn } from '../../engine'
+import { setGhosts } from '../store/hand'
 import { moveTexts } from '../store/onsheet'
 import { doEdit, useOpen } from '../store/open'
-import { select, setGhosts, setPen, toggleText, useView } from '../store/view'
+import { select, setPen, toggleText, useView } from '../store/view'
 import { Marks } from '../symbols/Marks'
 import { hold } from './holding'
 

@@ -1,7 +1,7 @@
 import { memo, useMemo } from 'react'
 import { typeSize } from '../../engine'
 import { type Box, placeTags, type Wanted } from '../lenses/tags'
-import { useView } from '../store/view'
+import { useHand } from '../store/hand'
 import { measureAt, tagHeight } from './tagging'
 
 interface TagLayerProps {
@@ -12,7 +12,7 @@ interface TagLayerProps {
 
 /** Words put where there is room; they stand aside while parts are under the hand. */
 export const TagLayer = memo(function TagLayer({ wanted, taken, zoom }: TagLayerProps) {
-  const still = useView((s) => s.moving.size === 0)
+  const still = useHand((s) => s.parts.size === 0)
   const measure = useMemo(() => measureAt(zoom), [zoom])
   const tags = useMemo(() => placeTags(wanted, taken, measure), [wanted, taken, measure])
   const height = tagHeight(zoom)

@@ -1,3 +1,4 @@
+import { useMemo } from 'react'
 import {
   type Conductor,
   conductorById,
@@ -8,9 +9,25 @@ import {
   terminalsOf,
 } from '../../engine'
 import { laidOf } from '../store/laid'
+import { useLatest } from '../store/latest'
+import { useOpen } from '../store/open'
+import { useView } from '../store/view'
+
+/** The conductors that the view draws. */
+export function useDrawn(): readonly Conductor[] {
+  const conductors = useOpen((s) => s.design.conductors)
+  const view = useView((s) => s.view)
+  const scene = useLatest((s) => s.scene)
+  const laidOut = useLatest((s) => s.laidOut)
+  const runs = useLatest((s) => s.answers?.runs)
+  return useMemo(
+    () => conductors.filter((c) => isDrawn(c, view, runs?.get(c.id)?.nature, scene, laidOut)),
+    [conductors, view, runs, scene, laidOut],
+  )
+}
 
 /** Does the view draw this conductor? The layout decides; of what it has not seen yet, the view itself. */
-export function isDrawn(
+function isDrawn(
   c: Conductor,
   view: SceneView,
   nature: string | undefined,

@@ -32,7 +32,8 @@ export function useNodes() {
   }, [parts, selected, readOnly, view, trying])
 
   const onNodesChange = useCallback((changes: NodeChange<PartNodeType>[]) => {
-    const own = changes.filter((c) => c.type === 'position' || c.type === 'dimensions')
+    // While a hand carries a part only its element moves; the node follows when it is put down.
+    const own = changes.filter((c) => (c.type === 'position' && !c.dragging) || c.type === 'dimensions')
     if (own.length) setNodes((before) => applyNodeChanges(own, before))
     const picked = changes.filter((c) => c.type === 'select')
     if (picked.length === 0) return

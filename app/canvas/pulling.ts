@@ -1,11 +1,12 @@
 import type { PointerEvent } from 'react'
 import { type ConductorId, conductorById, type XY } from '../../engine'
+import { setPulled } from '../store/hand'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { doEdit, nextUndo, undo, useOpen } from '../store/open'
 import { refuse } from '../store/say'
 import { sheetPoint } from '../store/sheetpoint'
-import { select, setPulled, useView } from '../store/view'
+import { select, useView } from '../store/view'
 import { isHeld, type Pulled, pull, stretchAt } from './segments'
 
 /** Less than this, CSS px, is a click. */
@@ -19,14 +20,17 @@ export function takeHold(e: PointerEvent<SVGPathElement>, id: ConductorId): void
   const touch = e.pointerType !== 'mouse' && !useView.getState().conductors.has(id)
   if (e.button !== 0 || e.shiftKey || touch || !points || !conductor || !from) return
   e.stopPropagation()
-  const { currentTarget: line, clientX, clientY, pointerId } = e
+  const { clientX, clientY, pointerId } = e
+  // The line is drawn elsewhere while it is held, so the sheet follows the pointer.
+  const sheet = e.currentTarget.closest<HTMLElement>('[data-canvas]')
+  if (!sheet) return
   const k = stretchAt(points, from)
   const before = conductor.path.map(({ x, y }): XY => [x, y])
   let now: Pulled | null = null
   const over = new AbortController()
-  const on = <K extends keyof SVGElementEventMap>(type: K, act: (ev: SVGElementEventMap[K]) => void) =>
-    line.addEventListener(type, act, { signal: over.signal })
-  line.setPointerCapture(pointerId)
+  const on = <K extends keyof HTMLElementEventMap>(type: K, act: (ev: HTMLElementEventMap[K]) => void) =>
+    sheet.addEventListener(type, act, { signal: over.signal })
+  sheet.setPointerCapture(pointerId)
 
   on('pointermove', (ev) => {
     const far = Math.hypot(ev.clientX - clientX, ev.clientY - clientY)

@@ -1,6 +1,7 @@
 import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useRef } from 'react'
 import { useReactFlow } from 'reactflow'
 import type { XY } from '../../engine'
+import { setPointer } from '../store/hand'
 import { setToSheet } from '../store/sheetpoint'
 import { useView } from '../store/view'
 import type { PartNodeType } from './PartNode'
@@ -38,10 +39,7 @@ export function useSpace() {
     void flow.setViewport({ x: x + by, y, zoom })
   }, [shelf, flow])
 
-  const onPointerMove = useCallback(
-    (e: PointerEvent) => useView.setState({ pointer: toSheet(e.clientX, e.clientY) }),
-    [toSheet],
-  )
+  const onPointerMove = useCallback((e: PointerEvent) => setPointer(toSheet(e.clientX, e.clientY)), [toSheet])
   const onMoveEnd = useCallback(() => {
     const rect = box.current?.getBoundingClientRect()
     if (!rect) return
@@ -50,4 +48,4 @@ export function useSpace() {
   return { box, onPointerMove, onMoveEnd }
 }
 
-export const leaveSheet = () => useView.setState({ pointer: null })
+export const leaveSheet = () => setPointer(null)

@@ -2,6 +2,7 @@ import { Maximize, Minus, Plus, TriangleAlert } from 'lucide-react'
 import { useMemo } from 'react'
 import { sortAccepted } from '../../engine'
 import { takeOver } from '../files/session'
+import { usePointer } from '../store/hand'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useSaved } from '../store/saved'
@@ -83,7 +84,7 @@ function Kept() {
 }
 
 function Pointer() {
-  const pointer = useView((s) => s.pointer)
+  const pointer = usePointer((s) => s.at)
   if (!pointer) return null
   return (
     <span className="pointer" aria-hidden>

@@ -7,6 +7,7 @@ import {
   pasteEdit,
   removeEdit,
 } from '../../engine'
+import { usePointer } from './hand'
 import { removeZone } from './onsheet'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
@@ -53,8 +54,7 @@ export function pasteHere(): void {
     say('Nothing has been copied yet.')
     return
   }
-  const { pointer, middle } = useView.getState()
-  const [x, y] = pointer ?? middle
+  const [x, y] = usePointer.getState().at ?? useView.getState().middle
   add('Paste', pasteEdit(useOpen.getState().design, clip, { x, y }))
 }
 

@@ -4,6 +4,7 @@ import { LENSES, type Lens } from '../lenses/lens'
 import { stepStage } from '../stages/step'
 import { toggleTrying } from '../tryit/trial'
 import { copy, cut, duplicate, pasteHere, removeSelected } from './clip'
+import { usePointer } from './hand'
 import { useLatest } from './latest'
 import { lineUp, spread } from './lineup'
 import { nudge } from './nudge'
@@ -69,7 +70,7 @@ export const COMMANDS = define({
     title: 'Place a part by name',
     group: 'Drawing',
     keys: ['P'],
-    run: () => setOverlay({ is: 'place-by-name', at: useView.getState().pointer }),
+    run: () => setOverlay({ is: 'place-by-name', at: usePointer.getState().at }),
   },
   join: {
     title: 'Join from the selected part',

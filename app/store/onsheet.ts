@@ -7,6 +7,7 @@ import {
   type SheetText,
   type Zone,
 } from '../../engine'
+import { usePointer } from './hand'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
 import { clearSelection, select, selectZone, setPen, useView } from './view'
@@ -61,8 +62,7 @@ export function stretchZone(right: number, down: number): void {
 
 /** Takes up the pen: at the pointer, else in the middle of what is in sight. */
 export function writeHere(): void {
-  const { pointer, middle } = useView.getState()
-  setPen({ id: null, at: pointer ?? middle })
+  setPen({ id: null, at: usePointer.getState().at ?? useView.getState().middle })
 }
 
 /** Puts the pen down. Nothing written: a new text is not made, an old one is taken off. */

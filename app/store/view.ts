@@ -56,18 +56,10 @@ interface ViewState {
   readonly zone: string | null
   /** A text under the pen: an old one by its id, or a new one at a place, mm. */
   readonly pen: { readonly id: string | null; readonly at: XY } | null
-  /** Rectangles under the hand as they would be, mm. */
-  readonly ghosts: readonly Box[]
   /** Key of the finding whose places are marked. */
   readonly finding: string | null
   readonly overlay: Overlay | null
   readonly lookAt: LookAt | null
-  /** Parts under the hand: their live positions, mm. */
-  readonly moving: ReadonlyMap<PartId, XY>
-  /** A conductor of which one stretch is under the hand, with its line as it would be, mm. */
-  readonly pulled: { readonly conductor: ConductorId; readonly points: readonly XY[] } | null
-  /** Where the pointer last was on the sheet, mm; null: outside. */
-  readonly pointer: XY | null
   /** The middle of what is in sight, mm. */
   readonly middle: XY
   readonly shelf: boolean
@@ -80,8 +72,6 @@ interface ViewState {
 }
 
 const NONE: ReadonlySet<string> = new Set()
-const NO_GHOSTS: readonly Box[] = []
-const STILL: ReadonlyMap<PartId, XY> = new Map()
 
 /** The view that was chosen in this browser; at the first start the single-line one. */
 function keptView(): SceneView {
@@ -100,13 +90,9 @@ export const useView = create<ViewState>(() => ({
   texts: NONE,
   zone: null,
   pen: null,
-  ghosts: NO_GHOSTS,
   finding: null,
   overlay: null,
   lookAt: null,
-  moving: STILL,
-  pulled: null,
-  pointer: null,
   middle: [100, 70],
   shelf: true,
   lens: null,
@@ -120,7 +106,9 @@ export function setView(view: SceneView): void {
   writePreference('view', view)
   set({ view })
 }
-export const setStage = (stage: Stage) => set({ stage })
+/** Another stage; trying out ends with the drawing. */
+export const setStage = (stage: Stage) =>
+  set(stage === 'drawing' ? { stage } : { stage, trying: false, pen: null })
 
 /** Begins or ends trying out; nothing stays selected, and no lens on. */
 export const setTrying = (trying: boolean) =>
@@ -129,12 +117,9 @@ export const setTrying = (trying: boolean) =>
 export const turnLens = (lens: Lens) => set((s) => ({ lens: s.lens === lens ? null : lens, pointed: null }))
 export const pointAt = (part: PartId | null) => set({ pointed: part })
 export const setOverlay = (overlay: Overlay | null) => set({ overlay })
-export const setMoving = (moving: ReadonlyMap<PartId, XY>) => set({ moving: moving.size ? moving : STILL })
-export const setPulled = (pulled: ViewState['pulled']) => set({ pulled })
 export const toggleShelf = () => set((s) => ({ shelf: !s.shelf }))
 
 export const setPen = (pen: ViewState['pen']) => set({ pen })
-export const setGhosts = (ghosts: readonly Box[]) => set({ ghosts: ghosts.length ? ghosts : NO_GHOSTS })
 
 export function select(
   parts: Iterable<PartId>,
