@@ -12,8 +12,8 @@ export interface Standing {
   readonly isFed: (device: number) => boolean
   /** A device works: fed, and where it passes power on, there is power to pass. */
   readonly works: (device: number) => boolean
-  /** Number of the group of batteries that a device hangs on. */
-  readonly groupOf: (device: number) => number
+  /** An array stands at the input of a controller. */
+  readonly hasArray: (device: number) => boolean
 }
 
 /** More turns than this one after another count as a circle; the relays are then left as they came to stand last. */
@@ -84,6 +84,6 @@ function joined({ border, contacts, devices }: Plan, { blown }: OperatingState, 
       if (is === 'controller') return isFed(d) && hasArray(input)
       return isFed(d) && (input === -1 || isFed(input))
     },
-    groupOf: (d) => groups.numberOf(ends[d]!.high),
+    hasArray: (d) => devices[d]!.input !== -1 && hasArray(devices[d]!.input),
   }
 }

@@ -9,7 +9,7 @@ import { ampsCell } from './amount'
 import { figures, words } from './columns'
 import { leadsTo } from './downstream'
 import { titleOf } from './ends'
-import { bodyColour, fuseClass } from './fuseforms'
+import { bodyColour, fuseClass } from '../../kinds/fuseforms'
 import { type Column, natural, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
 
 const COLUMNS = [

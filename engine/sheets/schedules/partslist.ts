@@ -11,7 +11,7 @@ import { cablesOf, copperKg } from './cable'
 import { figures, words } from './columns'
 import { cableName, insulationWords } from './cutlist'
 import { hasWays } from './fusechart'
-import { bodyColour, fuseClass } from './fuseforms'
+import { bodyColour, fuseClass } from '../../kinds/fuseforms'
 import { type Column, natural, rounded, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
 
 const COLUMNS = [

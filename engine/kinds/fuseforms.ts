@@ -1,7 +1,7 @@
-import { kindOf } from '../../kinds/all'
-import type { Part } from '../../model/design'
-import { complete } from '../../model/values'
-import { type FuseForm, fuseColour } from '../../tables/fuseratings'
+import type { Part } from '../model/design'
+import { complete } from '../model/values'
+import { type FuseForm, fuseColour } from '../tables/fuseratings'
+import { kindOf } from './all'
 
 /** Forms of fuse by kind of part; a kind that is not listed holds something else than fuses. */
 const FORMS: Readonly<Record<string, FuseForm>> = {
