@@ -1,3 +1,4 @@
+import { coldVoltage } from '../calc/coldvoltage'
 import { valuesOf } from '../calc/fusefacts'
 import { highestVolts, type Step } from '../calc/highestvolts'
 import { contextOf } from '../calc/network'
@@ -5,7 +6,6 @@ import type { PartId } from '../model/design'
 import { partById } from '../model/lookup'
 import type { Volts } from '../units'
 import type { Case } from './rule'
-import { coldVoltage } from './stringvoltage'
 
 const remembered = new WeakMap<Case, ReadonlyMap<PartId, Volts>>()
 

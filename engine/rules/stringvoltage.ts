@@ -1,7 +1,6 @@
+import { coldVoltage } from '../calc/coldvoltage'
 import type { Prepared } from '../calc/prepare'
-import type { Part } from '../model/design'
-import { coldFactor } from '../tables/coldvoltage'
-import type { Celsius, Volts } from '../units'
+import type { Volts } from '../units'
 import { numberOf } from './ratings'
 import { type Case, found, type Rule } from './rule'
 
@@ -54,16 +53,6 @@ function arraysOf(c: Case, p: Prepared): ArrayEdge[] {
     const volts = coldVoltage(part, c.design.settings.coldestC) ?? Number.NaN
     return [{ low: p.net[p.negative[d]!]!, high: p.net[p.positive[d]!]!, volts }]
   })
-}
-
-/** Voc·s·(1 + β·(T − 25)), or the general table where the module states no coefficient. null: a figure is missing. */
-export function coldVoltage(part: Part, at: Celsius): Volts | null {
-  const voc = numberOf(part, 'vocV')
-  const series = numberOf(part, 'series')
-  if (voc === null || series === null) return null
-  const perKelvin = numberOf(part, 'vocPerKelvin')
-  const factor = perKelvin === null ? coldFactor(at)?.value : 1 + (perKelvin / 100) * (at - 25)
-  return factor === undefined ? null : voc * series * factor
 }
 
 /** Highest sum of array voltages on a way from one net up to another; each array once. NaN: one is not known. */
