@@ -2,9 +2,9 @@ import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { newDesign, symbolSheets } from '../../engine/index'
 import { designPdf } from '../print/designpdf'
+import { readFonts } from './fonts'
 import type { Out } from './network'
 import { reason } from './openfile'
-import { readFonts } from './pack'
 
 export const SYMBOLS_USAGE = 'npm run loomwright -- symbols --out DIR'
 

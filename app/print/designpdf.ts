@@ -1,4 +1,4 @@
-import { type Design, type Sheet, writeDesign } from '../../engine'
+import { type Bookmark, type Design, type Sheet, writeDesign } from '../../engine'
 import type { Colouring } from './inks'
 import { type Fonts, pdfOf } from './pdf'
 
@@ -9,13 +9,15 @@ export interface DesignPdfWords {
   readonly colouring: Colouring
   /** Date of issue, ISO 8601. Default: the date of the design. */
   readonly date?: string
+  /** Default: one for each sheet. */
+  readonly bookmarks?: readonly Bookmark[]
 }
 
 /** Sheets made from a design as a PDF with the design file inside. The same sheets and date give the same bytes. */
 export function designPdf(
   design: Design,
   sheets: readonly Sheet[],
-  { title, fonts, colouring, date = design.settings.date }: DesignPdfWords,
+  { title, fonts, colouring, date = design.settings.date, bookmarks }: DesignPdfWords,
 ): Uint8Array {
   const { name, designer, vehicle, revision } = design.settings
   return pdfOf(
@@ -26,6 +28,7 @@ export function designPdf(
       subject: [vehicle, revision === '' ? '' : `revision ${revision}`].filter((s) => s !== '').join(', '),
       date,
       colouring,
+      ...(bookmarks ? { bookmarks } : {}),
       attachment: {
         name: 'design.loomwright.json',
         bytes: new TextEncoder().encode(writeDesign(design)),

@@ -1,5 +1,5 @@
-import { jsPDF } from 'jspdf'
-import type { Sheet } from '../../engine'
+import { jsPDF, type OutlineItem } from 'jspdf'
+import type { Bookmark, Sheet } from '../../engine'
 import { attach, binary } from './attach'
 import type { Colouring } from './inks'
 import { FAMILY, paint } from './paint'
@@ -17,6 +17,8 @@ export interface PdfWords {
   /** "2026-03-04"; stands in the document as the date of its making. */
   readonly date: string
   readonly colouring: Colouring
+  /** Default: one for each sheet. */
+  readonly bookmarks?: readonly Bookmark[]
   /** A file to be carried inside. */
   readonly attachment: { readonly name: string; readonly bytes: Uint8Array; readonly mime: string }
 }
@@ -45,15 +47,20 @@ export function pdfOf(sheets: readonly Sheet[], words: PdfWords, fonts: Fonts): 
   addFont(pdf, 'bold.ttf', fonts.bold, 'bold')
   sheets.forEach((sheet, i) => {
     if (i > 0) pdf.addPage([sheet.w, sheet.h], orientationOf(sheet))
-    pdf.outline.add(null, sheet.title, { pageNumber: i + 1 })
     paint(pdf, sheet.marks, words.colouring)
     for (const { x, y, w, h, sheet: to } of sheet.links) pdf.link(x, y, w, h, { pageNumber: to + 1 })
   })
+  addBookmarks(pdf, words.bookmarks ?? sheets.map(({ title }, page) => ({ title, page, under: [] })), null)
   attach(pdf, words.attachment.name, words.attachment.bytes, words.attachment.mime)
   return new Uint8Array(pdf.output('arraybuffer'))
 }
 
 const orientationOf = ({ w, h }: Sheet): 'portrait' | 'landscape' => (h > w ? 'portrait' : 'landscape')
+
+function addBookmarks(pdf: jsPDF, bookmarks: readonly Bookmark[], above: OutlineItem | null): void {
+  for (const { title, page, under } of bookmarks)
+    addBookmarks(pdf, under, pdf.outline.add(above, title, { pageNumber: page + 1 }))
+}
 
 function addFont(pdf: jsPDF, file: string, bytes: Uint8Array, style: 'normal' | 'bold'): void {
   pdf.addFileToVFS(file, binary(bytes))

@@ -1,13 +1,14 @@
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { PDFDocument } from '@cantoo/pdf-lib'
-import { describe, expect, test } from 'vitest'
+import { afterAll, describe, expect, test } from 'vitest'
 import { pack } from '../../../app/cli/pack'
 import { writeDesign } from '../../../engine'
 import { design } from '../../build'
 
 const folder = mkdtempSync(join(tmpdir(), 'pack-'))
+afterAll(() => rmSync(folder, { recursive: true }))
 const file = join(folder, 'design.json')
 writeFileSync(
   file,
@@ -26,30 +27,67 @@ async function run(...args: string[]): Promise<{ status: number; printed: string
   return { status: await pack(args, out), printed, complained: complained.join('\n') }
 }
 
+/** Page sizes of a PDF in whole millimetres: a point is 25.4/72 mm. */
+async function sizes(path: string): Promise<string[]> {
+  const pdf = await PDFDocument.load(readFileSync(path), { updateMetadata: false })
+  return pdf.getPages().map((p) => {
+    const { width, height } = p.getSize()
+    return `${Math.round((width * 25.4) / 72)} × ${Math.round((height * 25.4) / 72)}`
+  })
+}
+
 describe('loomwright pack', () => {
-  test('writes the schematic on the paper that is asked for, and its sheets as SVG', async () => {
-    const to = join(folder, 'out')
-    const { status, printed } = await run(file, '--out', to, '--paper', 'A4', '--svg')
+  test('writes a pack for each reader, and nothing else unasked', async () => {
+    const to = join(folder, 'all')
+    const { status } = await run(file, '--out', to)
     expect(status).toBe(0)
-    const pdf = await PDFDocument.load(readFileSync(join(to, 'schematic.pdf')), { updateMetadata: false })
-    const { width, height } = pdf.getPage(0).getSize()
-    expect([width, height].map((points) => Math.round((points * 25.4) / 72))).toEqual([297, 210])
-    const pictures = printed.filter((p) => p.endsWith('.svg'))
-    expect(pictures.length).toBe(pdf.getPageCount())
-    expect(readFileSync(pictures[0]!, 'utf8')).toContain('viewBox="0 0 297 210"')
+    expect(readdirSync(to).sort()).toEqual(['customer.pdf', 'designer.pdf', 'workshop.pdf'])
+    const titles = ['customer', 'designer', 'workshop'].map(async (reader) =>
+      (await PDFDocument.load(readFileSync(join(to, `${reader}.pdf`)), { updateMetadata: false })).getTitle(),
+    )
+    expect(await Promise.all(titles)).toEqual([
+      'Pack: customer’s pack',
+      'Pack: designer’s pack',
+      'Pack: workshop pack',
+    ])
   })
 
-  test('no folder, a paper that there is not, an unknown word: status 2 and how it is used', async () => {
-    for (const args of [
-      [file],
-      [file, '--out', folder, '--paper', 'A5'],
-      [file, '--out', folder, '--blue'],
-    ]) {
-      const { status, complained } = await run(...args)
-      expect(status).toBe(2)
-      expect(complained).toContain('Usage')
-    }
+  test('one reader, contents and their order, paper, and each sheet as SVG and PNG', async () => {
+    const to = join(folder, 'one')
+    const wish = ['--for', 'workshop', '--contents', 'labels,schematic', '--paper', 'A4', '--svg', '--png']
+    const { status, printed } = await run(file, '--out', to, ...wish)
+    expect(status).toBe(0)
+    const all = await sizes(join(to, 'workshop.pdf'))
+    // Contents, then the labels, upright; then the schematic, across.
+    expect(all[0]).toBe('210 × 297')
+    expect(all.at(-1)).toBe('297 × 210')
+    expect(all.indexOf('297 × 210')).toBeGreaterThan(2)
+    for (const kind of ['svg', 'png'])
+      expect(printed.filter((p) => p.endsWith(`.${kind}`)).length).toBe(all.length)
+    expect(readFileSync(join(to, 'workshop-01.svg'), 'utf8')).toContain('viewBox="0 0 210 297"')
+    const png = readFileSync(join(to, 'workshop-01.png'))
+    // PNG (ISO/IEC 15948): signature, then IHDR with width and height; 200 dots an inch of 25.4 mm.
+    expect(png.subarray(1, 4).toString('latin1')).toBe('PNG')
+    expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([
+      Math.round((210 / 25.4) * 200),
+      Math.round((297 / 25.4) * 200),
+    ])
   })
+
+  test.each([
+    [['--paper', 'A5'], 'There is no paper A5'],
+    [['--blue'], 'There is no --blue'],
+    [['--for', 'everyone'], 'There is no pack for everyone'],
+    [['--contents', 'schematic,poem'], 'no section of a pack is called poem'],
+    [['--contents'], 'wants something after it'],
+  ])('%j: status 2, what is wrong, and how it is used', async (args, said) => {
+    const { status, complained } = await run(file, '--out', folder, ...args)
+    expect(status).toBe(2)
+    expect(complained).toContain(said)
+    expect(complained).toContain('Usage')
+  })
+
+  test('no folder: status 2', async () => expect((await run(file)).status).toBe(2))
 
   test('a place that cannot be written: status 2', async () => {
     const { status, complained } = await run(file, '--out', join(file, 'inside'))

@@ -1,0 +1,117 @@
+import { line } from '../../kinds/draw'
+import type { Design } from '../../model/design'
+import type { Millimetres } from '../../units'
+import { LARGE, textMark, USUAL } from '../block'
+import { columnWidth, type FlowBlock, type FlowPage, flow, heading, paragraph } from '../flow'
+import { cutTo, widthOf } from '../measure'
+import type { Area, PaperSize } from '../paper'
+import { pageOf } from '../schedules/page'
+import type { Sheet } from '../sheet'
+import type { Bookmark } from './bookmarks'
+import { PACK_READERS, type PackReader } from './section'
+import { tableForm } from './tableform'
+
+/** The customer reads larger type. */
+const HEIGHT: Readonly<Record<PackReader, Millimetres>> = {
+  designer: USUAL,
+  workshop: USUAL,
+  customer: LARGE,
+}
+
+/** Widest column whose lines the eye can follow to the number, and most columns on one page. */
+const WIDEST: Millimetres = 190
+const MOST_COLUMNS = 3
+
+/** The contents of a pack, each line a link: sections, and below each its sheets. Links count from the first page of the pack. */
+export function contentsPages(
+  design: Design,
+  reader: PackReader,
+  bookmarks: readonly Bookmark[],
+  paper: PaperSize,
+): readonly Sheet[] {
+  const page = pageOf(tableForm(paper))
+  const pages = setIn(bookmarks, reader, page.area)
+  return pages.map(({ marks, links }, i): Sheet => {
+    const words = {
+      documentType: PACK_READERS[reader],
+      subtitle: 'Contents',
+      number: i + 1,
+      of: pages.length,
+      date: design.settings.date,
+    }
+    return {
+      title: 'Contents',
+      w: page.paper.w,
+      h: page.paper.h,
+      marks: [...page.base(design, words), ...marks],
+      links,
+    }
+  })
+}
+
+/** In as few columns as one page allows. */
+function setIn(bookmarks: readonly Bookmark[], reader: PackReader, area: Area): FlowPage[] {
+  let pages: FlowPage[] = []
+  for (let columns = Math.ceil(area.w / WIDEST); columns <= MOST_COLUMNS; columns++) {
+    const width = columnWidth(area, columns)
+    pages = flow(blocksOf(bookmarks, reader, width), area, columns)
+    if (pages.length === 1) break
+  }
+  return pages
+}
+
+function blocksOf(bookmarks: readonly Bookmark[], reader: PackReader, width: Millimetres): FlowBlock[] {
+  const height = HEIGHT[reader]
+  return [
+    heading('Contents', width),
+    ...bookmarks.flatMap(({ title, page, under }): FlowBlock[] => {
+      const own = row(title, page, { width, height, indent: 0, bold: true })
+      const sheets = under.every((u) => /^Sheet \d+$/.test(u.title)) ? [] : under
+      return [
+        { ...own, leads: sheets.length > 0 },
+        ...sheets.map((u) => row(u.title, u.page, { width, height, indent: 2 * height, bold: false })),
+      ]
+    }),
+    { h: height, marks: [] },
+    paragraph(
+      'The design file travels inside this document, as an attachment. It opens in Loomwright.',
+      width,
+      {
+        height,
+      },
+    ),
+  ]
+}
+
+interface RowWords {
+  readonly width: Millimetres
+  readonly height: Millimetres
+  readonly indent: Millimetres
+  readonly bold: boolean
+}
+
+/** Title, a broken line, number of the page. */
+function row(title: string, page: number, { width, height, indent, bold }: RowWords): FlowBlock {
+  const number = `${page + 1}`
+  const weight = bold ? 'bold' : 'regular'
+  const above = bold ? height * 0.9 : 0
+  const h = above + height * 1.8
+  const baseline = above + height * 1.4
+  const numberWidth = widthOf(number, height, weight)
+  const words = cutTo(width - indent - numberWidth - 2 * height, title, height, weight)
+  const [from, to] = [
+    indent + widthOf(words, height, weight) + height * 0.6,
+    width - numberWidth - height * 0.6,
+  ]
+  return {
+    h,
+    marks: [
+      textMark(indent, baseline, { text: words, height, weight }),
+      ...(to - from > height
+        ? [line([from, baseline, to, baseline], { pen: 'thin', ink: 'faint', dash: true })]
+        : []),
+      textMark(width, baseline, { text: number, height, weight }, { anchor: 'end' }),
+    ],
+    links: [{ x: 0, y: above, w: width, h: h - above, sheet: page }],
+  }
+}
