@@ -220,15 +220,20 @@ export { SIZES, type Size, type SizeSeries, sizeByKey, sizesOf } from './tables/
 export { SURROUNDS, type Surround, surroundOf } from './tables/surround'
 export { withstandK, withstandSeconds, withstandSection } from './tables/withstand'
 export type { MaybeUnlimited } from './units'
+export { CHANGE_GROUPS, CHANGE_MARKS, CHANGE_WORDS, type ChangeKind, type ChangeRow } from './words/changerow'
+export { changeRows } from './words/changerows'
 export { acceptedWords, LEVEL_WORDS, sentence } from './words/findings'
 export { conductorName, figure, listed, partName } from './words/names'
 export { noOperatingWords, operatingNoteWords } from './words/operate'
+export { resultRows } from './words/resultrows'
 export type { Sentence } from './words/sentence'
 export { whyShortCircuit } from './words/shortcircuit'
 export { choiceWords, copperWords, keptWords, noSizeWords, sizeName, whyChosen } from './words/sizing'
 export { sourceWords } from './words/sourced'
+export { type StandingWords, standingWords } from './words/standing'
 export {
   amountWords,
+  factorWords,
   guardWords,
   meteredWords,
   readingErrorWords,

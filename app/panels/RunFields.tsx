@@ -1,4 +1,11 @@
-import { type Conductor, type ConductorChange, RUN_FIELDS, type Value, withOwnSizes } from '../../engine'
+import {
+  type Conductor,
+  type ConductorChange,
+  RUN_FIELDS,
+  surroundOf,
+  type Value,
+  withOwnSizes,
+} from '../../engine'
 import { doEdit, useOpen } from '../store/open'
 import { FieldRow } from './FieldRow'
 import { OwnCurrent } from './OwnCurrent'
@@ -30,7 +37,9 @@ export function RunFields({
         <FieldRow
           key={key}
           field={key === 'size' ? sizeField : RUN_FIELDS[key]}
-          value={conductor[key] ?? (key === 'size' ? '' : key === 'surround' ? 'free' : null)}
+          value={
+            key === 'surround' ? surroundOf(conductor) : (conductor[key] ?? (key === 'size' ? '' : null))
+          }
           disabled={disabled}
           {...(key === 'size'
             ? {

@@ -2,6 +2,7 @@ import { type ReactNode, useState } from 'react'
 import {
   type Answer,
   type Design,
+  factorWords,
   figure,
   guardWords,
   type MaybeUnlimited,
@@ -50,6 +51,7 @@ export function RunGlance({ run, at }: Props) {
         {'value' in answer && key === 'bears' && 'value' in run.ampacity && !run.ampacity.value.confirmed && (
           <small>not confirmed</small>
         )}
+        {key === 'bears' && 'value' in run.ampacity && <small>{factorWords(run.ampacity.value)}</small>}
         {!('value' in answer) && <small>not checked</small>}
         <button
           type="button"

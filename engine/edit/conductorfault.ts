@@ -1,13 +1,13 @@
 import type { Conductor, Design } from '../model/design'
 import { conductorById } from '../model/lookup'
+import { RUN_LIMITS } from '../model/runlimits'
 import { sizeIn } from '../model/sizes'
 import { isColour } from '../tables/colours'
 import type { ConductorChange, Refusal } from './edit'
 import { FURTHEST } from './grid'
 import { refuse } from './refuse'
 
-/** Longest conductor taken as meant, m. */
-const LONGEST_M = 1000
+const { longestM, insulationC: INSULATION_C, mostBunched } = RUN_LIMITS
 
 /** What is wrong with data typed for a conductor, or null. */
 export function conductorFault(design: Design, conductor: Conductor, set: ConductorChange): Refusal | null {
@@ -41,14 +41,24 @@ function figureFault(
 ): Refusal | null {
   if (size !== undefined && size !== null && !sizeIn(design, size))
     return refuse('no-size', `"${size}" is not in the size catalogue.`)
-  if (lengthM !== undefined && lengthM !== null && !(lengthM > 0 && lengthM <= LONGEST_M))
-    return refuse('length', `A length is more than 0 and at most ${LONGEST_M} m.`)
+  if (lengthM !== undefined && lengthM !== null && !(lengthM > 0 && lengthM <= longestM))
+    return refuse('length', `A length is more than 0 and at most ${longestM} m.`)
   if (colour !== undefined && !isColour(colour))
     return refuse('colour', `"${colour}" is not made of IEC 60757 colour letters, such as RD or GNYE.`)
-  if (insulationC !== undefined && insulationC !== null && !(insulationC >= 40 && insulationC <= 300))
-    return refuse('insulation', 'The temperature of an insulation lies between 40 and 300 °C.')
-  if (bunched !== undefined && !(Number.isInteger(bunched) && bunched >= 1 && bunched <= 1000))
-    return refuse('bunched', 'Conductors bunched together are counted with this one: 1 or more.')
+  if (
+    insulationC !== undefined &&
+    insulationC !== null &&
+    !(insulationC >= INSULATION_C[0] && insulationC <= INSULATION_C[1])
+  )
+    return refuse(
+      'insulation',
+      `The temperature of an insulation lies between ${INSULATION_C[0]} and ${INSULATION_C[1]} °C.`,
+    )
+  if (bunched !== undefined && !(Number.isInteger(bunched) && bunched >= 1 && bunched <= mostBunched))
+    return refuse(
+      'bunched',
+      `Conductors bunched together are counted with this one: from 1 to ${mostBunched}.`,
+    )
   return null
 }
 

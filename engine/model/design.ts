@@ -63,7 +63,7 @@ export interface Conductor {
   readonly insulationC: number | null
   /** In a sheath, conduit or enclosure throughout: longer runs are allowed ahead of the first device. */
   readonly sheathed: boolean
-  /** What keeps its heat in. Absent: nothing, free in air. */
+  /** What keeps its heat in. Absent: a conduit where it is sheathed throughout, else nothing, free in air. */
   readonly surround?: Surround
   /** Runs through an engine space. */
   readonly engineSpace: boolean

@@ -3,6 +3,7 @@ import type { OwnConductor } from '../tables/ownsizes'
 import { SIZES } from '../tables/sizes'
 import { SURROUNDS } from '../tables/surround'
 import type { CellField } from './fields'
+import { RUN_LIMITS } from './runlimits'
 import { sizesIn } from './sizes'
 
 const SIZE_OPTIONS: Readonly<Record<string, string>> = {
@@ -31,7 +32,7 @@ export const RUN_FIELDS = {
     unit: 'm',
     initial: null,
     min: 0.01,
-    max: 200,
+    max: RUN_LIMITS.longestM,
     required: true,
   },
   colour: {
@@ -47,8 +48,8 @@ export const RUN_FIELDS = {
     about: 'Highest continuous temperature. Empty: the usual one of the rule set.',
     unit: '°C',
     initial: null,
-    min: 60,
-    max: 250,
+    min: RUN_LIMITS.insulationC[0],
+    max: RUN_LIMITS.insulationC[1],
     standard: [60, 75, 90, 105, 125, 150],
   },
   bunched: {
@@ -58,7 +59,7 @@ export const RUN_FIELDS = {
     unit: '',
     initial: 1,
     min: 1,
-    max: 100,
+    max: RUN_LIMITS.mostBunched,
     whole: true,
   },
   sheathed: {
@@ -71,7 +72,7 @@ export const RUN_FIELDS = {
     type: 'choice',
     label: 'Around it',
     about:
-      'What keeps its heat in, and lowers what it bears. The length ahead of a fuse goes by the sheath above.',
+      'What keeps its heat in, and lowers what it bears. Until it is set here, a conductor that is sheathed throughout counts as in a conduit.',
     options: SURROUNDS,
     initial: 'free',
   },

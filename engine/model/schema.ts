@@ -4,6 +4,7 @@ import { OWN_BOUNDS } from '../tables/ownrules'
 import { OWN_CONDUCTOR_BOUNDS, OWN_SIZE_KEY } from '../tables/ownsizes'
 import { benchSchema } from './benchschema'
 import { testRecordSchema } from './commissioningschema'
+import { RUN_LIMITS } from './runlimits'
 import { articleSchema, makingSchema } from './schemabuying'
 import {
   coordinate,
@@ -21,6 +22,9 @@ import {
 } from './schemaforms'
 import { handoverSchema } from './schemahandover'
 import { revisionSchema } from './schemarevision'
+
+const A_LENGTH = `a length over 0 and up to ${RUN_LIMITS.longestM} m, or null`
+const A_COUNT = `a whole number from 1 to ${RUN_LIMITS.mostBunched}`
 
 const ownFigure = () =>
   z.looseObject({ amps: figure(0, 1e5, 'A'), reason: name(500) }, says('amps with a written reason, or null'))
@@ -103,24 +107,22 @@ export const conductorSchema = z.looseObject({
   size: name(40).nullable().default(null),
   locked: flag().exactOptional(),
   lengthM: z
-    .number(says('a length over 0 and up to 1000 m, or null'))
-    .gt(0, says('a length over 0 and up to 1000 m, or null'))
-    .max(1000, says('a length over 0 and up to 1000 m, or null'))
+    .number(says(A_LENGTH))
+    .gt(0, says(A_LENGTH))
+    .max(RUN_LIMITS.longestM, says(A_LENGTH))
     .nullable()
     .default(null),
   colour: z
     .string(says('IEC 60757 colour letters, such as RD'))
     .refine(isColour, says('IEC 60757 colour letters, such as RD'))
     .default('BK'),
-  insulationC: figure(40, 300, '°C').nullable().default(null),
+  insulationC: figure(...RUN_LIMITS.insulationC, '°C')
+    .nullable()
+    .default(null),
   sheathed: flag().default(false),
   surround: z.enum(['free', 'conduit', 'insulation'], says('free, conduit or insulation')).exactOptional(),
   engineSpace: flag().default(false),
-  bunched: z
-    .int(says('a whole number from 1 to 1000'))
-    .min(1, says('a whole number from 1 to 1000'))
-    .max(1000, says('a whole number from 1 to 1000'))
-    .default(1),
+  bunched: z.int(says(A_COUNT)).min(1, says(A_COUNT)).max(RUN_LIMITS.mostBunched, says(A_COUNT)).default(1),
   designCurrent: ownFigure().nullable().default(null),
   remark: text(2000).default(''),
   path: z.array(point(), says('a list of points')).max(1000, says('at most 1000 points')).default([]),

@@ -50,7 +50,7 @@ function figuresOf(set: RuleSet): readonly (readonly [name: string, value: strin
     ['Current-carrying capacity', `table for ${ampacity.ambientC} °C`, table],
     ['Device, of the ampacity of what it protects, at most', percent(deviceShare.value), deviceShare],
     ['Continuous load, of the rating of a device, at most', percent(continuousShare.value), continuousShare],
-    ['Current in a conduit or sheath, where a conductor states it', percent(conduit.value), conduit],
+    ['Current in a conduit or sheath', percent(conduit.value), conduit],
     ['Current in thermal insulation, where a conductor states it', percent(thermal.value), thermal],
     ['Ahead of the first device, at most', figure(nearSource.open.value, 'm'), nearSource.open],
     ['The same in a sheath throughout', figure(nearSource.sheathed.value, 'm'), nearSource.sheathed],

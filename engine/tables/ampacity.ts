@@ -2,7 +2,7 @@ import type { Amps, Celsius } from '../units'
 import type { AmpacityTable } from './ampacitytables'
 import type { RuleSet } from './rulesets'
 import { type Size, type SizeLookup, sizeByKey } from './sizes'
-import { SURROUNDS, type Surround } from './surround'
+import { SURROUNDS, type Surrounded, surroundOf } from './surround'
 
 /** Ampacity with the rows and factors it came from. */
 export interface Ampacity {
@@ -18,12 +18,11 @@ export interface Ampacity {
 }
 
 /** What of a conductor its ampacity depends on; a `Conductor` fits. */
-export interface AmpacitySpec {
+export interface AmpacitySpec extends Surrounded {
   readonly size: string | null
   readonly insulationC: Celsius | null
   readonly engineSpace: boolean
   readonly bunched: number
-  readonly surround?: Surround
 }
 
 export type AmpacityAnswer = { readonly value: Ampacity } | { readonly notChecked: string }
@@ -58,7 +57,7 @@ export function ampacityOf(
     return { notChecked: `the rule set has no factor for ${ambientC} °C around ${columnC} °C insulation` }
   const bunch = ruleSet.bunchFactor(spec.bunched)
   if (!bunch) return { notChecked: `the rule set has no factor for ${spec.bunched} conductors bunched` }
-  const around = spec.surround ?? 'free'
+  const around = surroundOf(spec)
   const surround = ruleSet.surroundFactor(around)
   const baseAmps = ownA ?? row![1][column]!
   const used = [

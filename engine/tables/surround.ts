@@ -10,6 +10,17 @@ export const SURROUNDS: Readonly<Record<Surround, string>> = {
   insulation: 'in thermal insulation',
 }
 
+/** What of a conductor tells what lies round it; a `Conductor` fits. */
+export interface Surrounded {
+  readonly surround?: Surround
+  /** In a sheath, conduit or enclosure throughout. */
+  readonly sheathed?: boolean
+}
+
+/** What lies round a conductor: as it is stated; else a conduit where it is sheathed throughout, the careful reading. */
+export const surroundOf = ({ surround, sheathed }: Surrounded): Surround =>
+  surround ?? (sheathed ? 'conduit' : 'free')
+
 /** How a rule set lowers an ampacity for what lies round a conductor. */
 export type SurroundFactor = (surround: Surround) => Figured
 

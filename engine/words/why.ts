@@ -62,6 +62,10 @@ export function whyAmpacity(
   ]
 }
 
+/** "× 0.8 in a conduit or sheath, × 0.65 bunched": what lowers an ampacity; empty where nothing does. */
+export const factorWords = ({ factors }: Ampacity): string =>
+  factors.map((f) => `× ${figure(f.value, '')} ${f.name}`).join(', ')
+
 /** One short statement on a not checked answer, for a card or a sheet. */
 export function whyNot(answer: NotChecked, design: Design): string {
   const names = [

@@ -1,5 +1,6 @@
 import type { Conductor, Design, Part, SheetText, Zone } from '../../model/design'
 import { WORK_RECORDS } from '../../model/workrecords'
+import { surroundOf } from '../../tables/surround'
 import type { Comparison, FieldChange, ItemChanges } from './changes'
 import { fieldChanges, valueChanges } from './fields'
 
@@ -53,7 +54,11 @@ const partChanges = (a: Part, b: Part): FieldChange[] => [
 ]
 
 const conductorChanges = (a: Conductor, b: Conductor): FieldChange[] =>
-  fieldChanges(a, b, { skip: ['id', 'path'], defaults: { locked: false, surround: 'free' } })
+  fieldChanges(laid(a, b), laid(b, a), { skip: ['id', 'path'], defaults: { locked: false } })
+
+/** Where either states what lies round it, the other is compared by what its sheath says. */
+const laid = (c: Conductor, other: Conductor): Conductor =>
+  c.surround === undefined && other.surround === undefined ? c : { ...c, surround: surroundOf(c) }
 
 const zoneChanges = (a: Zone, b: Zone): FieldChange[] =>
   fieldChanges(inOrder(a), inOrder(b), { skip: ['id', 'x', 'y', 'w', 'h'] })

@@ -9,6 +9,7 @@ import { ownSize } from '../../tables/ownsizes'
 import { resistancePerMetre } from '../../tables/resistance'
 import { leastSectionMm2, type RuleSet } from '../../tables/rulesets'
 import { type Size, sizesOf } from '../../tables/sizes'
+import { surroundOf } from '../../tables/surround'
 import type { Amps, Metres, Ohms } from '../../units'
 import { TERMINATION_OHMS } from '../network'
 import { sizeRanges } from './sizeranges'
@@ -45,7 +46,7 @@ export function runOptions(design: Design, ruleSet: RuleSet): (c: Conductor) => 
   const known = new Map<string, readonly Rated[]>()
   const ratedFor = (c: Conductor): readonly Rated[] => {
     const range = ranges(c)
-    const key = [range.join(), c.insulationC, c.engineSpace, c.bunched, c.surround].join(' ')
+    const key = [range.join(), c.insulationC, c.engineSpace, c.bunched, surroundOf(c)].join(' ')
     const before = known.get(key)
     if (before) return before
     const rated = range

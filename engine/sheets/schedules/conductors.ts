@@ -1,4 +1,4 @@
-import type { Answers } from '../../calc/answers'
+import type { Answers, RunAnswer } from '../../calc/answers'
 import { allowanceSource, makingOf } from '../../model/buying'
 import type { Conductor, ConductorId, Design } from '../../model/design'
 import { conductorById } from '../../model/lookup'
@@ -6,7 +6,7 @@ import { ruleSetOf } from '../../model/rules'
 import { statedInsulationC } from '../../model/sizes'
 import type { Making } from '../../tables/making'
 import { figure } from '../../words/names'
-import { whyNot } from '../../words/why'
+import { factorWords, whyNot } from '../../words/why'
 import { type Nature, natureIn } from '../nature'
 import { carriesNone, runWords } from '../runwords'
 import { ampsCell } from './amount'
@@ -100,7 +100,7 @@ function cellsOf(
       : 'value' in run.verdict
         ? runWords(design, c, answers).protection
         : { notKnown: whyNot(run.verdict, design) },
-    remark: remarkOf(design, c, nature),
+    remark: remarkOf(design, c, nature, powered ? run : undefined),
   }
 }
 
@@ -112,7 +112,7 @@ export const cutLength = (lengthM: number, { allowanceM }: Making): number =>
 export const insulationOf = (design: Design, c: Conductor): number | null =>
   statedInsulationC(design, c) ?? ruleSetOf(design)?.insulationC ?? null
 
-function remarkOf(design: Design, c: Conductor, nature: Nature): string {
+function remarkOf(design: Design, c: Conductor, nature: Nature, run: RunAnswer | undefined): string {
   const feed = c.returnOf === null ? undefined : conductorById(design, c.returnOf)
   return [
     c.remark,
@@ -123,9 +123,16 @@ function remarkOf(design: Design, c: Conductor, nature: Nature): string {
     ...(c.insulationC === null ? [] : [`insulation for ${c.insulationC} °C`]),
     ...(c.sheathed ? ['in a sheath throughout'] : []),
     ...(c.engineSpace ? ['through an engine space'] : []),
+    ...loweredTo(run),
   ]
     .filter((s) => s !== '')
     .join('; ')
+}
+
+/** What it bears, where that is less than the table says, with what lowers it. */
+function loweredTo(run: RunAnswer | undefined): string[] {
+  if (!run || !('value' in run.ampacity) || run.ampacity.value.factors.length === 0) return []
+  return [`bears ${figure(run.ampacity.value.amps, 'A')} (${factorWords(run.ampacity.value)})`]
 }
 
 /** What each conductor takes, V, of the worst drop of the load that loses most in it. */

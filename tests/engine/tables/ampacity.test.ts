@@ -193,3 +193,21 @@ test('the rows of a table stand thinnest first, as the search for a row needs', 
         sizeByKey(table.rows[i - 1]![0])!.sectionMm2,
       )
 })
+
+// IEC 60364-5-52, as restated: 70 °C PVC of 25 mm² carries 101 A in a conduit and 126 A in free air.
+describe('what lies round a conductor', () => {
+  const at = (spec: Partial<AmpacitySpec>) =>
+    amps(metric, { size: '25mm2', ...spec }) / amps(metric, { size: '25mm2' })
+
+  test('the factor of a conduit is what the two methods of laying differ by, rounded down', () => {
+    expect(at({ surround: 'conduit' })).toBeCloseTo(0.8, 9)
+    expect(0.8).toBeLessThanOrEqual(101 / 126)
+  })
+
+  test('sheathed throughout counts as in a conduit, unless something else is stated', () => {
+    expect(at({ sheathed: true })).toBeCloseTo(0.8, 9)
+    expect(at({ sheathed: false })).toBe(1)
+    expect(at({ sheathed: true, surround: 'free' })).toBe(1)
+    expect(at({ sheathed: true, surround: 'insulation' })).toBeCloseTo(0.5, 9)
+  })
+})

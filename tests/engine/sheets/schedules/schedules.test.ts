@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { analyse, cellText, type Schedule, schedulesOf } from '../../../../engine/index'
+import { analyse, type Conductor, cellText, type Schedule, schedulesOf } from '../../../../engine/index'
 import { firstFit } from '../../../../engine/sheets/schedules/firstfit'
 import { missingIn } from '../../../../engine/sheets/schedules/missing'
 import { natural } from '../../../../engine/sheets/schedules/schedule'
@@ -170,6 +170,22 @@ describe('the other tables', () => {
     expect([...said].filter(([name]) => name.startsWith('X1')).map(([, words]) => words)).toEqual([
       'not used',
     ])
+  })
+
+  it('a conductor that bears less for how it is laid says by what factor', () => {
+    // 16 mm² of 70 °C PVC: 98 A (DIN ISO 6722-3, 30 °C); in a conduit 0.8 of it, in thermal insulation half.
+    const remarks = (change: Partial<Conductor>): string => {
+      const d = benchDesign()
+      const laid = {
+        ...d,
+        conductors: d.conductors.map((c) => (c.number === 'W3' ? { ...c, ...change } : c)),
+      }
+      const list = schedulesOf(laid, analyse(laid).answers).find((of) => of.key === 'conductors')!
+      return String(list.rows.find((r) => r.name === 'W3')!.cells.remark)
+    }
+    expect(remarks({})).not.toContain('bears')
+    expect(remarks({ sheathed: true })).toContain('bears 78.4 A (× 0.8 in a conduit or sheath)')
+    expect(remarks({ surround: 'insulation' })).toContain('bears 49 A (× 0.5 in thermal insulation)')
   })
 
   it('relays say what works them and what they switch', () => {
