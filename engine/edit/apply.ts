@@ -1,6 +1,7 @@
 import type { Design } from '../model/design'
 import { applyAccept, applyUnaccept } from './accept'
 import { applyAdd } from './add'
+import { applyBench } from './bench'
 import { applyArticles, applyMaking } from './buying'
 import { done } from './change'
 import { applyRecord } from './commissioning'
@@ -89,6 +90,8 @@ function applied(design: Design, edit: Edit): EditResult {
       return applyIssue(design, edit)
     case 'take back':
       return applyTakeBack(design, edit)
+    case 'bench':
+      return applyBench(design, edit)
     case 'all':
       return applyAll(design, edit.edits)
   }

@@ -1,3 +1,4 @@
+import type { Bench } from '../model/bench'
 import type { TestRecord } from '../model/commissioning'
 import type {
   Accepted,
@@ -12,9 +13,9 @@ import type {
   Zone,
 } from '../model/design'
 import type { Value } from '../model/fields'
-import type { Article, Making } from '../tables/making'
 import type { Handover } from '../model/handover'
 import type { RevisionWords } from '../model/revision'
+import type { Article, Making } from '../tables/making'
 import type { OwnRules } from '../tables/ownrules'
 import type { OwnConductor } from '../tables/ownsizes'
 
@@ -64,6 +65,7 @@ export type Edit =
   | { readonly do: 'handover'; readonly set: Partial<Handover> }
   | ({ readonly do: 'issue' } & RevisionWords)
   | { readonly do: 'take back'; readonly number: string }
+  | { readonly do: 'bench'; readonly bring: Bench }
   | { readonly do: 'all'; readonly edits: readonly Edit[] }
 
 /** One member of the union: `EditOf<'move'>`. */

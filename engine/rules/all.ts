@@ -4,6 +4,7 @@ import { arrayCurrent } from './arraycurrent'
 import { barLoad } from './barload'
 import { breaking } from './breaking'
 import { breakingVoltage } from './breakingvoltage'
+import { builtOtherwise } from './builtotherwise'
 import { bypass } from './bypass'
 import { chargeLimit } from './chargelimit'
 import { coilVoltage } from './coilvoltage'
@@ -111,6 +112,7 @@ export const RULES: readonly Rule[] = [
   ports,
   crowded,
   lugFit,
+  builtOtherwise,
   leastSize,
   frameBond,
   looseEnd,

@@ -1,5 +1,6 @@
 import type { Accepted, Design } from '../model/design'
 import type { Finding } from '../rules/finding'
+import { benchWords } from './bench'
 import { currentWords } from './currents'
 import { faultWords } from './faults'
 import { joinWords } from './joins'
@@ -10,9 +11,16 @@ import { ratingWords } from './ratings'
 import type { Sentence, Wording } from './sentence'
 
 const ALL = new Map<string, Wording>(
-  [protectionWords, faultWords, currentWords, ratingWords, pvWords, meterWords, joinWords].flatMap((words) =>
-    Object.entries(words),
-  ),
+  [
+    protectionWords,
+    faultWords,
+    currentWords,
+    ratingWords,
+    pvWords,
+    meterWords,
+    joinWords,
+    benchWords,
+  ].flatMap((words) => Object.entries(words)),
 )
 
 /** The words of a finding. Throws a RangeError for a rule without words: a test holds that there is none. */
