@@ -1,20 +1,21 @@
 import { readFile } from 'node:fs/promises'
-import { type Design, type Problem, readDesign } from '../../engine/index'
+import type { Design, Problem } from '../../engine/index'
+import { readBytes } from '../files/readbytes'
 import type { Out } from './network'
 
-/** A design file with everything that was wrong with it; a number is the exit status where there is no design. */
+/** A design file, or the design inside a PDF, with everything that was wrong with it; a number is the exit status where there is no design. */
 export async function openFile(
   file: string,
   out: Out,
 ): Promise<{ readonly design: Design; readonly problems: readonly Problem[] } | 1 | 2> {
-  let text: string
+  let bytes: Uint8Array
   try {
-    text = await readFile(file, 'utf8')
+    bytes = new Uint8Array(await readFile(file))
   } catch (error) {
     out.complain(`Cannot read ${file}: ${reason(error)}`)
     return 2
   }
-  const { design, problems } = readDesign(text)
+  const { design, problems } = readBytes(bytes)
   for (const { path, expected, found } of problems)
     out.complain(`${path === '' ? 'file' : path}: expected ${expected}, found ${found}`)
   return design ? { design, problems } : 1

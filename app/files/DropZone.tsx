@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react'
-import { openText } from './session'
+import { openBytes } from './session'
 
 /** A file dropped anywhere on the page is opened, or its problems are listed. */
 export function DropZone() {
@@ -19,7 +19,7 @@ export function DropZone() {
       e.preventDefault()
       setOver(false)
       const file = e.dataTransfer?.files[0]
-      if (file) await openText(await file.text(), file.name)
+      if (file) await openBytes(new Uint8Array(await file.arrayBuffer()), file.name)
     }
     window.addEventListener('dragover', onOver)
     window.addEventListener('dragleave', onLeave)

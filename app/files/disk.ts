@@ -2,7 +2,7 @@
 
 export interface Picked {
   readonly name: string
-  readonly text: string
+  readonly bytes: Uint8Array
   readonly handle: FileSystemFileHandle | null
 }
 
@@ -16,7 +16,12 @@ type WritableHandle = FileSystemFileHandle & {
   createWritable(): Promise<{ write(text: string): Promise<void>; close(): Promise<void> }>
 }
 
-const TYPES = [{ description: 'Loomwright design', accept: { 'application/json': ['.json'] } }]
+const DESIGN = { description: 'Loomwright design', accept: { 'application/json': ['.json'] } }
+const READABLE = {
+  description: 'Loomwright design, or a PDF with one inside',
+  accept: { ...DESIGN.accept, 'application/pdf': ['.pdf'] },
+}
+const bytesOf = async (file: File) => new Uint8Array(await file.arrayBuffer())
 const pickers = (): PickerWindow => window as unknown as PickerWindow
 const cancelled = (e: unknown) => e instanceof DOMException && e.name === 'AbortError'
 
@@ -25,10 +30,10 @@ export async function pickFile(): Promise<Picked | null> {
   const open = pickers().showOpenFilePicker
   if (!open) return chooseFile()
   try {
-    const [handle] = await open({ types: TYPES })
+    const [handle] = await open({ types: [READABLE] })
     if (!handle) return null
     const file = await handle.getFile()
-    return { name: file.name, text: await file.text(), handle }
+    return { name: file.name, bytes: await bytesOf(file), handle }
   } catch (e) {
     if (cancelled(e)) return null
     throw e
@@ -38,11 +43,11 @@ export async function pickFile(): Promise<Picked | null> {
 function chooseFile(): Promise<Picked | null> {
   const input = document.createElement('input')
   input.type = 'file'
-  input.accept = '.json,application/json'
+  input.accept = '.json,.pdf,application/json,application/pdf'
   return new Promise((resolve) => {
     input.onchange = async () => {
       const file = input.files?.[0]
-      resolve(file ? { name: file.name, text: await file.text(), handle: null } : null)
+      resolve(file ? { name: file.name, bytes: await bytesOf(file), handle: null } : null)
     }
     input.oncancel = () => resolve(null)
     input.click()
@@ -61,7 +66,7 @@ export async function saveFile(
     return { name, handle: null }
   }
   try {
-    const target = (handle as WritableHandle | null) ?? (await save({ suggestedName: name, types: TYPES }))
+    const target = (handle as WritableHandle | null) ?? (await save({ suggestedName: name, types: [DESIGN] }))
     const out = await target.createWritable()
     await out.write(text)
     await out.close()

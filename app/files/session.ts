@@ -6,6 +6,7 @@ import { type Demo, fetchDemo, listDemos } from './demos'
 import { pickFile, saveFile } from './disk'
 import { fetchKept, lastOpen } from './kept'
 import { takeDesign, whenFree } from './lock'
+import { readBytes } from './readbytes'
 
 /** Puts a design on the table; where another tab holds it, this one only looks. */
 async function show(design: Design, own: boolean, file: OpenState['file'] = null): Promise<void> {
@@ -67,17 +68,20 @@ export async function openDemo(demo: Demo): Promise<boolean> {
   return true
 }
 
-/** A file with problems gives their list, and nothing on the table changes unless the person then asks for it. */
-export async function openText(
-  text: string,
+/**
+ * Opens a design file, or the design inside a PDF. One with problems gives their list, and nothing on the table changes
+ * unless the person then asks for it.
+ */
+export async function openBytes(
+  bytes: Uint8Array,
   name: string,
   handle: FileSystemFileHandle | null = null,
 ): Promise<boolean> {
-  const read = readDesign(text)
-  if (!read.design) return listProblems(name, read.problems)
-  const { design, problems } = read
+  const { design, problems, from } = readBytes(bytes)
+  if (!design) return listProblems(name, problems)
   if (problems.length) return listProblems(name, problems, () => void show(design, true))
-  await show(design, true, { name, handle })
+  await show(design, true, from === 'PDF' ? null : { name, handle })
+  if (from === 'PDF') say(`The design inside ${name} is open. Saving writes a design file of its own.`)
   return true
 }
 
@@ -88,7 +92,7 @@ function listProblems(file: string, problems: readonly Problem[], openAnyway?: (
 
 export async function openFromDisk(): Promise<void> {
   const picked = await pickFile()
-  if (picked) await openText(picked.text, picked.name, picked.handle)
+  if (picked) await openBytes(picked.bytes, picked.name, picked.handle)
 }
 
 export async function saveToDisk(): Promise<void> {
