@@ -147,6 +147,7 @@ export { sizeIn, sizesIn } from './model/sizes'
 export { complete, initialRow, initialValues } from './model/values'
 export { writeDesign } from './model/write'
 export { type AcceptedFinding, sortAccepted } from './rules/accepted'
+export { lookedFor } from './rules/all'
 export { type Analysed, analyse } from './rules/analyse'
 export type { Figure, Finding, Level } from './rules/finding'
 export { arrangeEdit } from './sheets/arrangedesign'
@@ -170,6 +171,7 @@ export {
 export { PACK_SECTIONS } from './sheets/packs/sections'
 export type { PaperSize } from './sheets/paper'
 export { bandPlotSheets, type DevicePlot, devicePlots, type PlotSheetOptions } from './sheets/plotsheets'
+export { reroutedWays } from './sheets/rerouted'
 export { type RevisionRow, revisionRows } from './sheets/revisions'
 export { tickAt } from './sheets/runmarks'
 export type {
@@ -236,6 +238,7 @@ export {
   factorWords,
   guardWords,
   meteredWords,
+  RETURN_JUDGED,
   readingErrorWords,
   verdictWords,
   whyAmpacity,

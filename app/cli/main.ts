@@ -1,4 +1,5 @@
 import { CHECK_USAGE, check } from './check'
+import { COMPARE_USAGE, compare } from './compare'
 import { NETWORK_USAGE, network, type Out } from './network'
 import { PACK_USAGE, pack } from './pack'
 import { SYMBOLS_USAGE, symbols } from './symbols'
@@ -6,6 +7,7 @@ import { SYMBOLS_USAGE, symbols } from './symbols'
 /** Commands by name. Each reads files and writes to the shell; the engine does the rest. */
 const COMMANDS = new Map<string, (args: readonly string[], out: Out) => Promise<number>>([
   ['check', check],
+  ['compare', compare],
   ['pack', pack],
   ['network', network],
   ['symbols', symbols],
@@ -20,6 +22,8 @@ const [name = '', ...args] = process.argv.slice(2)
 const command = COMMANDS.get(name)
 if (command) process.exitCode = await command(args, { print: console.log, complain: console.error })
 else {
-  console.error(`Usage:\n  ${CHECK_USAGE}\n  ${PACK_USAGE}\n  ${NETWORK_USAGE}\n  ${SYMBOLS_USAGE}`)
+  console.error(
+    `Usage:\n  ${CHECK_USAGE}\n  ${COMPARE_USAGE}\n  ${PACK_USAGE}\n  ${NETWORK_USAGE}\n  ${SYMBOLS_USAGE}`,
+  )
   process.exitCode = 2
 }

@@ -2,6 +2,7 @@ import { line, rect } from '../kinds/draw'
 import type { Design } from '../model/design'
 import type { Mark } from '../model/marks'
 import type { Millimetres } from '../units'
+import { standingWords } from '../words/standing'
 import { LEAST, textMark } from './block'
 import { cutTo } from './measure'
 import { TITLE_BLOCK } from './titleblock'
@@ -15,9 +16,18 @@ export interface RevisionRow {
   readonly reason: string
 }
 
-/** Revisions, the oldest first: the only place that says where they come from. */
-export const revisionRows = ({ settings: s }: Design): readonly RevisionRow[] =>
-  s.revision === '' ? [] : [{ number: s.revision, date: s.date, by: s.designer, reason: '' }]
+/**
+ * Issued revisions, the oldest first, and below them what has not been issued: the only place that says where the rows
+ * come from.
+ */
+export function revisionRows(design: Design): readonly RevisionRow[] {
+  const { revisions = [], settings: s } = design
+  const { revision, status, issued } = standingWords(design)
+  const rows = revisions.map(({ number, date, by, reason }) => ({ number, date, by, reason }))
+  if (issued) return rows
+  if (rows.length > 0) return [...rows, { number: revision, date: '', by: '', reason: status }]
+  return revision === '' ? [] : [{ number: revision, date: s.date, by: s.designer, reason: status }]
+}
 
 const ROW: Millimetres = 4.5
 /** Rows that the table shows; of older ones it says how many there are. */

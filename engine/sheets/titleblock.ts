@@ -2,6 +2,7 @@ import { rect } from '../kinds/draw'
 import type { Design } from '../model/design'
 import type { Mark } from '../model/marks'
 import type { Millimetres } from '../units'
+import { standingWords } from '../words/standing'
 import { LARGE, LEAST, textMark, USUAL } from './block'
 import { cutTo, type Weight, widthOf, wrapTo } from './measure'
 
@@ -31,7 +32,10 @@ interface Cell {
 }
 
 /** Data fields after ISO 7200, relative to the top left corner of the block. A field that is not filled stays empty, to be written in. */
-export function titleBlockMarks({ id, settings: s }: Design, words: SheetWords): Mark[] {
+export function titleBlockMarks(design: Design, words: SheetWords): Mark[] {
+  const { id, settings: s } = design
+  const standing = standingWords(design, words.date)
+  const weight = standing.issued ? 'regular' : 'bold'
   const sheet = `${words.number} of ${words.of}`
   const cells: Cell[] = [
     { x: 0, y: 0, w: 60, h: 10, label: 'Customer', value: s.customer },
@@ -52,9 +56,9 @@ export function titleBlockMarks({ id, settings: s }: Design, words: SheetWords):
     { x: 120, y: 17, w: 60, h: 7, label: 'Identification', value: id, height: LEAST },
     { x: 0, y: 24, w: 60, h: 9, label: 'Drawn by', value: s.designer },
     { x: 60, y: 24, w: 60, h: 9, label: 'Approved by', value: '' },
-    { x: 120, y: 24, w: 60, h: 9, label: 'Status', value: '' },
-    { x: 0, y: 33, w: 60, h: 9, label: 'Date of issue', value: words.date },
-    { x: 60, y: 33, w: 30, h: 9, label: 'Revision', value: s.revision, weight: 'bold' },
+    { x: 120, y: 24, w: 60, h: 9, label: 'Status', value: standing.status, weight },
+    { x: 0, y: 33, w: 60, h: 9, label: 'Date of issue', value: standing.date },
+    { x: 60, y: 33, w: 30, h: 9, label: 'Revision', value: standing.revision, weight: 'bold' },
     { x: 90, y: 33, w: 30, h: 9, label: 'Language', value: 'en' },
     { x: 120, y: 33, w: 60, h: 9, label: 'Sheet', value: sheet, height: LARGE, weight: 'bold' },
   ]
