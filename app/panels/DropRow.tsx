@@ -17,7 +17,10 @@ export function DropRow({ drop: { drop, limitPercent } }: { drop: DropAnswer }) 
                 <b className={drop.value.percent > limitPercent ? 'beyond' : ''}>
                   {figure(drop.value.percent, '%')}
                 </b>
-                <small> of {figure(limitPercent, '%')} allowed</small>
+                <small>
+                  {' '}
+                  of {figure(drop.value.ofV, 'V')}, {figure(limitPercent, '%')} allowed
+                </small>
               </>
             }
             lines={[

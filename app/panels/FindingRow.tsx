@@ -5,6 +5,7 @@ import {
   type Finding,
   figure,
   LEVEL_WORDS,
+  lookedFor,
   partById,
   sentence,
   sourceWords,
@@ -61,7 +62,7 @@ export const FindingRow = memo(function FindingRow({ finding: f, accepted, shown
           )}
           {words.todo && <p>{words.todo}</p>}
           <p className="source">
-            {f.rule} · {sourceWords(f.source)}
+            Check {f.rule}: {lookedFor(f.rule)}. {sourceWords(f.source)}
           </p>
           {accepted ? (
             <TakeBack accepted={accepted} />

@@ -21,7 +21,8 @@ export function RunDrop({ conductor }: { conductor: string }) {
               <b className={drop.percent > limitPercent ? 'beyond' : ''}>{figure(drop.percent, '%')}</b>
               <small>
                 {' '}
-                of {figure(limitPercent, '%')} at {partName(design, part)}; it takes {figure(own, 'V')}
+                of {figure(drop.ofV, 'V')} at {partName(design, part)}, {figure(limitPercent, '%')} allowed;
+                it takes {figure(own, 'V')}
               </small>
             </>
           }

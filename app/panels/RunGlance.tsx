@@ -7,6 +7,7 @@ import {
   guardWords,
   type MaybeUnlimited,
   partName,
+  RETURN_JUDGED,
   type RunAnswer,
   verdictWords,
   whyAmpacity,
@@ -122,5 +123,5 @@ function whyItLasts(run: RunAnswer, at: Props['at'], design: Design): string[] {
           (g) => `${partName(design, g.part)} limits what lasts to ${figure(g.amps, 'A')}`,
         )
       : [whyNot(sustained, design)]
-  return [...lasting, ...ends]
+  return [...lasting, RETURN_JUDGED, ...ends]
 }

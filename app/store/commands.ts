@@ -49,9 +49,9 @@ const nothingToMove = () => nothingToCopy() && noZone()
 const nothingToRemove = () => nothing() && nothingToMove()
 const notOnePart = () => useView.getState().parts.size !== 1
 
-const named = (did: string, f: () => string | null) => () => {
+const named = (did: string, none: string, f: () => string | null) => () => {
   const name = f()
-  say(name === null ? 'Nothing left.' : `${did}: ${name}.`)
+  say(name === null ? none : `${did}: ${name}.`)
 }
 
 const lensCommand = (lens: Lens): Command => ({
@@ -88,14 +88,14 @@ export const COMMANDS = define({
     group: 'Drawing',
     keys: ['Ctrl Z'],
     everywhere: true,
-    run: named('Undone', undo),
+    run: named('Undone', 'Nothing is left to undo.', undo),
   },
   redo: {
     title: 'Redo',
     group: 'Drawing',
     keys: ['Ctrl Y', 'Ctrl Shift Z'],
     everywhere: true,
-    run: named('Done again', redo),
+    run: named('Done again', 'Nothing that was undone is left to do again.', redo),
   },
   cut: { title: 'Cut', group: 'Selection', keys: ['Ctrl X'], off: nothingToCopy, run: cut },
   copy: { title: 'Copy', group: 'Selection', keys: ['Ctrl C'], off: nothingToCopy, run: copy },

@@ -150,6 +150,8 @@ export interface Drop {
   readonly conductorsV: Volts
   /** The same as % of the system voltage, or of that of the circuit where it is another. */
   readonly percent: number
+  /** What it is a percentage of, V. */
+  readonly ofV: Volts
   /** What each conductor on the way takes, greatest first. */
   readonly conductors: readonly { readonly conductor: ConductorId; readonly volts: Volts }[]
   /** What fuses, contacts and shunts on the way take together. */

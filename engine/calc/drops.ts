@@ -93,11 +93,13 @@ function answerOf(
   }
   const inConductors = found.parts.filter((x) => s.border.conductors.has(branchId(x.branch)))
   const total = inConductors.reduce((sum, x) => sum + x.volts, 0)
+  const ofV = nominal(design, found.ofVolts)
   return {
     value: {
       volts: found.volts,
       conductorsV: total,
-      percent: (100 * total) / nominal(design, found.ofVolts),
+      percent: (100 * total) / ofV,
+      ofV,
       conductors: inConductors
         .map((x) => ({ conductor: branchId(x.branch), volts: x.volts }))
         .sort((a, b) => b.volts - a.volts),

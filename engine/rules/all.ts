@@ -136,6 +136,9 @@ export const RULES: readonly Rule[] = [
   samePlace,
 ]
 
+/** What the check of a permanent id looks for, in a few words; the id itself where this version has no such check. */
+export const lookedFor = (id: string): string => RULES.find((rule) => rule.id === id)?.looksFor ?? id
+
 const ORDER: Readonly<Record<Level, number>> = { danger: 0, warning: 1, 'not-checked': 2, note: 3 }
 
 /** All findings, worst first; within a level in the order of the rules. */

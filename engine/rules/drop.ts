@@ -7,7 +7,7 @@ export const drop: Rule = {
   check: ({ answers, ruleSet }) =>
     [...answers.drops.values()].flatMap((answer) => {
       if (!('value' in answer.drop)) return []
-      const { percent, conductorsV, conductors } = answer.drop.value
+      const { percent, ofV, conductorsV, conductors } = answer.drop.value
       if (percent <= answer.limitPercent * (1 + 1e-9)) return []
       const worst = conductors[0]
       return [
@@ -19,6 +19,7 @@ export const drop: Rule = {
           {
             part: answer.part,
             volts: conductorsV,
+            ofV,
             service: answer.service,
             ...(worst ? { worst: worst.conductor, worstV: worst.volts } : {}),
           },

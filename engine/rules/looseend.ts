@@ -1,4 +1,5 @@
 import { keyOf } from '../edit/nets'
+import { terminalsIn } from '../edit/terminal'
 import { isKnown } from './polarity'
 import { type Case, found, type Rule } from './rule'
 
@@ -21,10 +22,12 @@ export const looseEnd: Rule = {
       if (!part || findings.get(part.id)?.level === 'warning') continue
       const level = positive || negative ? 'warning' : 'note'
       const lacks = positive ? 'negative' : negative ? 'positive' : 'both'
+      const bare = positive ? ref.device.negative : ref.device.positive
+      const terminal = terminalsIn(part)?.find((t) => t.key === bare)?.name ?? ''
       const frame = border.frames.some((f) => f.part === part.id)
       findings.set(
         part.id,
-        found('J2', level, 'method', { parts: [part.id] }, { part: part.id, lacks, frame }),
+        found('J2', level, 'method', { parts: [part.id] }, { part: part.id, lacks, frame, terminal }),
       )
     }
     return [...findings.values()]

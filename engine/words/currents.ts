@@ -54,7 +54,7 @@ export const currentWords: Readonly<Record<string, Wording>> = {
       : ''
     return {
       title: 'Voltage drop',
-      text: `${partName(d, textFact(f, 'part'))} may lose ${figure(Number(f.facts.volts), 'V')} in its conductors, out and back, ${f.actual ? figure(f.actual.value, '%') : ''} with ${f.limit ? figure(f.limit.value, '%') : ''} allowed for ${textFact(f, 'service')} circuits.${share}`,
+      text: `${partName(d, textFact(f, 'part'))} may lose ${figure(Number(f.facts.volts), 'V')} in its conductors, out and back: ${f.actual ? figure(f.actual.value, '%') : ''} of ${figure(Number(f.facts.ofV), 'V')}, with ${f.limit ? figure(f.limit.value, '%') : ''} allowed for ${textFact(f, 'service')} circuits.${share}`,
       todo: `Take a thicker or a shorter conductor${worst ? ` for ${conductorName(d, worst)} first` : ''}.`,
     }
   },

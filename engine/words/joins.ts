@@ -8,23 +8,25 @@ export const joinWords: Readonly<Record<string, Wording>> = {
     todo: 'Follow the drawing from one terminal to the other and take off the join that is wrong.',
   }),
   J2: (f, d) => {
+    const part = partName(d, textFact(f, 'part'))
     const lacks = textFact(f, 'lacks')
-    return lacks === 'both'
+    if (lacks === 'both')
+      return {
+        title: 'Not joined yet',
+        text: `${part} is not joined to anything.`,
+        todo: 'Join it, or take it off the sheet.',
+      }
+    const title = lacks === 'negative' ? 'Return is not joined' : 'Feed is not joined'
+    return lacks === 'negative' && textFact(f, 'frame') === 'true'
       ? {
-          title: 'Not joined yet',
-          text: `${partName(d, textFact(f, 'part'))} is not joined to anything.`,
-          todo: 'Join it, or take it off the sheet.',
+          title,
+          text: `${part} returns through its case, but nothing else is joined to the frame, so its current is in no figure.`,
+          todo: 'Draw a chassis point and join the battery negative to it.',
         }
       : {
-          title: lacks === 'negative' ? 'No return' : 'No feed',
-          text:
-            lacks === 'negative' && textFact(f, 'frame') === 'true'
-              ? `${partName(d, textFact(f, 'part'))} returns through its case, but nothing else is joined to the frame, so it is in no figure.`
-              : `${partName(d, textFact(f, 'part'))} has no ${lacks === 'negative' ? 'return' : 'feed'}, so it is in no figure.`,
-          todo:
-            lacks === 'negative' && textFact(f, 'frame') === 'true'
-              ? 'Draw a chassis point and join the battery negative to it.'
-              : `Join its ${lacks} terminal.`,
+          title,
+          text: `Nothing is joined to the terminal "${textFact(f, 'terminal')}" of ${part}, so its current is in no figure.`,
+          todo: `Join a ${lacks === 'negative' ? 'return' : 'feed'} to that terminal.`,
         }
   },
   J3: (f, d) => ({

@@ -49,6 +49,10 @@ export function whyProtected(end: EndAnswer, design: Design): string[] {
   )
 }
 
+/** What the figure of a return rests on, and what it does not see. */
+export const RETURN_JUDGED =
+  'Judged for a short circuit across the terminals of any part. A feed that touches the frame or another conductor on its way is not judged here: bond the frame as thick as the lead of the battery'
+
 /** The row and column of the table, the factors, and where each comes from. */
 export function whyAmpacity(
   { baseAmps, row, columnC, source, factors, confirmed }: Ampacity,

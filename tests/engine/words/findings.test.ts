@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { analyse, type Design, type Finding, sentence } from '../../../engine/index'
-import { RULES } from '../../../engine/rules/all'
+import { lookedFor, RULES } from '../../../engine/rules/all'
 import { listed } from '../../../engine/words/names'
 import { guardWords, verdictWords, whyCurrent, whyNot, whyProtected } from '../../../engine/words/why'
 import { Random } from '../../reference/random'
@@ -102,5 +102,31 @@ describe('why a figure is as it is', () => {
             expect(words).not.toMatch(WRONG)
             expect(words).not.toMatch(/because [a-z]+-[a-z-]+[:.]/)
           }
+  })
+})
+
+describe('what a sentence must name', () => {
+  it('the terminal to which nothing is joined', () => {
+    const d = system({}, 'return1').build()
+    const [found] = of('J2', d)
+    expect(sentence(found!, d).text).toBe(
+      'Nothing is joined to the terminal "negative" of E1, so its current is in no figure.',
+    )
+  })
+
+  it('of how many volts a drop is a percentage', () => {
+    const thin = system({}).build()
+    const long = {
+      ...thin,
+      conductors: thin.conductors.map((c) => (c.number === 'E1+' ? { ...c, lengthM: 40 } : c)),
+    }
+    expect(sentence(of('E1', long)[0]!, long).text).toMatch(
+      /% of 12 V, with 10 % allowed for general circuits/,
+    )
+  })
+
+  it('what the check of each finding looks for', () => {
+    for (const { id } of RULES) expect(lookedFor(id)).not.toBe(id)
+    expect(lookedFor('no such check')).toBe('no such check')
   })
 })
