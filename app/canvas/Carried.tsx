@@ -1,6 +1,6 @@
 import { memo, type ReactNode, useMemo } from 'react'
 import { type Conductor, conductorById, type PartId } from '../../engine'
-import { useGhosts, useHand, useMotion } from '../store/hand'
+import { useGhosts, useHand, useMotion, useWays } from '../store/hand'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useDrawn } from './drawn'
@@ -66,15 +66,21 @@ function Shifted({ children }: { children: ReactNode }) {
 
 function Stretched({ conductor, fromMoves }: { conductor: Conductor; fromMoves: boolean }) {
   const by = useMotion((s) => s.by)
+  const routed = useWays((s) => (s.by === by ? s.ways.get(conductor.id) : undefined))
   return (
-    <RunDrawing conductor={conductor} fromBy={fromMoves ? by : undefined} toBy={fromMoves ? undefined : by} />
+    <RunDrawing
+      conductor={conductor}
+      fromBy={fromMoves ? by : undefined}
+      toBy={fromMoves ? undefined : by}
+      way={routed}
+    />
   )
 }
 
 function Pulled({ id }: { id: string }) {
   const conductor = useOpen((s) => conductorById(s.design, id))
   const line = useMotion((s) => s.line)
-  return conductor ? <RunDrawing conductor={conductor} pulled={line} /> : null
+  return conductor ? <RunDrawing conductor={conductor} way={line} /> : null
 }
 
 /** Rectangles as they would be if the hand let go now. */

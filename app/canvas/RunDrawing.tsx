@@ -27,12 +27,12 @@ interface RunDrawingProps {
   /** How far each end is from where the design has it, mm; absent: it stands. */
   readonly fromBy?: XY | undefined
   readonly toBy?: XY | undefined
-  /** The line under the hand, mm; absent: as it is laid. */
-  readonly pulled?: readonly XY[] | undefined
+  /** The way to draw, mm; absent: as it was laid, as far as that still fits. */
+  readonly way?: readonly XY[] | undefined
 }
 
 /** One conductor on the sheet, with a wide unseen line to catch the pointer. */
-export const RunDrawing = memo(function RunDrawing({ conductor, fromBy, toBy, pulled }: RunDrawingProps) {
+export const RunDrawing = memo(function RunDrawing({ conductor, fromBy, toBy, way }: RunDrawingProps) {
   const { id, from, to } = conductor
   const fromPart = useOpen((s) => partById(s.design, from.part))
   const toPart = useOpen((s) => partById(s.design, to.part))
@@ -47,8 +47,8 @@ export const RunDrawing = memo(function RunDrawing({ conductor, fromBy, toBy, pu
   const b = endOf(toPart, to, toBy)
   if (!a || !b) return null
   const { laidOut } = useLatest.getState()
-  const way = wayOf(laid, a, b, (p) => (laidOut ? partById(laidOut, p) : undefined))
-  const points = pulled ?? way.points
+  const follows = wayOf(laid, a, b, (p) => (laidOut ? partById(laidOut, p) : undefined))
+  const points = way ?? follows.points
   const d = linePath(points)
   const { at, upright } = tickAt({ points })
   return (
@@ -70,12 +70,12 @@ export const RunDrawing = memo(function RunDrawing({ conductor, fromBy, toBy, pu
           {trouble && <Flag at={at} />}
         </>
       )}
-      {selected && way.exact && <Grips points={points} />}
+      {selected && follows.exact && <Grips points={points} />}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: by keyboard, Find and the lists reach every conductor */}
       <path
         className={selected ? 'catch nopan' : 'catch'}
         d={d}
-        onPointerDown={(e) => way.exact && !flow && takeHold(e, id)}
+        onPointerDown={(e) => follows.exact && !flow && takeHold(e, id)}
         onClick={(e) => {
           e.stopPropagation()
           if (useView.getState().trying) return

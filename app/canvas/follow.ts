@@ -31,8 +31,42 @@ export function wayOf(
       : { points: laid.points.map((p) => add(p, a)), exact: false }
   const first = add(laid.points[0]!, a)
   const last = add(laid.points.at(-1)!, b)
-  return { points: elbow(first, from.side, last, to.side), exact: false }
+  const points =
+    (still(a) && stretched(laid.points, b)) ||
+    (still(b) && stretched([...laid.points].reverse(), a)?.reverse()) ||
+    elbow(first, from.side, last, to.side)
+  return { points, exact: false }
 }
+
+/**
+ * The laid-out way with its last point moved: its last stretches give, the others stand. null: it would turn back
+ * on itself at a terminal.
+ */
+export function stretched(points: readonly XY[], by: XY): XY[] | null {
+  const n = points.length - 1
+  const [a, b] = [points[n - 1], points[n]]
+  if (n < 2 || !a || !b) return null
+  const along = a[0] === b[0] ? 1 : 0
+  const across: XY = along === 0 ? [0, by[1]] : [by[0], 0]
+  const lengthwise: XY = along === 0 ? [by[0], 0] : [0, by[1]]
+  const last = tidy([...points.slice(0, n - 1), add(a, across), add(b, by)])
+  if (leavesAlike(points, last)) return last
+  if (n < 3) return null
+  const both = tidy([...points.slice(0, n - 2), add(points[n - 2]!, lengthwise), add(a, by), add(b, by)])
+  return leavesAlike(points, both) ? both : null
+}
+
+/** Does a way still leave both its ends in the same direction, by a stub at least? */
+const leavesAlike = (before: readonly XY[], now: readonly XY[]): boolean =>
+  [0, -1].every((end) => {
+    const [a, b] = end === 0 ? [before[0]!, before[1]!] : [before.at(-1)!, before.at(-2)!]
+    const [c, d] = end === 0 ? [now[0], now[1]] : [now.at(-1), now.at(-2)]
+    if (!c || !d) return false
+    const least = Math.min(STUB_MM, Math.abs(b[0] - a[0]) + Math.abs(b[1] - a[1]))
+    const isLevel = a[1] === b[1]
+    const [was, is] = isLevel ? [b[0] - a[0], d[0] - c[0]] : [b[1] - a[1], d[1] - c[1]]
+    return (isLevel ? c[1] === d[1] : c[0] === d[0]) && is * Math.sign(was) >= least - 1e-6
+  })
 
 /** How far a part has moved since it was laid out; null: it was turned, changed or not there. */
 function shift(end: End, before: (id: PartId) => Part | undefined): XY | null {

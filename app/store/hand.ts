@@ -28,6 +28,14 @@ const STILL: XY = [0, 0]
 export const useHand = create<Hand>(() => ({ parts: NOTHING, conductor: null }))
 export const useMotion = create<Motion>(() => ({ by: STILL, line: [] }))
 
+/** What the router makes of the conductors of the carried parts, for one place of the hand; null: for none yet. */
+interface CarriedWays {
+  readonly by: XY | null
+  readonly ways: ReadonlyMap<ConductorId, readonly XY[]>
+}
+
+export const useWays = create<CarriedWays>(() => ({ by: null, ways: new Map() }))
+
 /** Rectangles under the hand as they would be, mm. */
 export const useGhosts = create<{ readonly boxes: readonly Box[] }>(() => ({ boxes: [] }))
 
@@ -38,7 +46,8 @@ export const usePointer = create<{ readonly at: XY | null }>(() => ({ at: null }
 export function carry(parts: Iterable<PartId>, by: XY): void {
   const ids = new Set(parts)
   const { parts: held } = useHand.getState()
-  useMotion.setState({ by })
+  const { by: before } = useMotion.getState()
+  if (by[0] !== before[0] || by[1] !== before[1]) useMotion.setState({ by })
   if (ids.size !== held.size || [...ids].some((id) => !held.has(id))) useHand.setState({ parts: ids })
 }
 

@@ -4,6 +4,7 @@ import { useOpen } from '../store/open'
 import { useView } from '../store/view'
 import { Newest } from './newest'
 import type { SceneWish } from './scene.worker'
+import { startWays } from './ways'
 
 /**
  * Keeps answers and scene up to date with the design, each in a worker of its own: figures and findings never wait for
@@ -32,6 +33,7 @@ export function startEngine(): void {
       view: useView.getState().view,
     })
 
+  startWays()
   useOpen.subscribe((now, before) => {
     if (now.hold !== 'loading' && now.design !== before.design) answers.ask(now.design)
   })

@@ -8,7 +8,7 @@ import type { Flag } from './flags'
 import type { Nature } from './nature'
 import { portOf } from './ports'
 import type { RouteBox, Routed, RouteRequest } from './route/request'
-import { routeAll } from './route/route'
+import { type RouteOptions, routeAll } from './route/route'
 import type { SceneConductor } from './scene'
 import type { Shown } from './shown'
 
@@ -25,6 +25,7 @@ export function wiresOf(
   obstacles: readonly RouteBox[],
   flags: readonly Flag[],
   previous: readonly SceneConductor[],
+  options: RouteOptions = {},
 ): Wires {
   const nets = netsOf(design)
   const flagAt = new Map(flags.map((f) => [`${f.conductor} ${f.end}`, f.port]))
@@ -42,7 +43,7 @@ export function wiresOf(
       fixed: flags.length === 0 ? c.path : [],
     })
   }
-  const { routes, joins } = routeAll(obstacles, requests, previous.map(before))
+  const { routes, joins } = routeAll(obstacles, requests, previous.map(before), options)
   const wayOf = new Map(routes.map((r) => [r.id, r]))
   return {
     conductors: shown.map(({ conductor: c, withReturn }) => ({

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type End, elbow, wayOf } from '../../app/canvas/follow'
+import { type End, elbow, stretched, wayOf } from '../../app/canvas/follow'
 import type { Part, SceneConductor, Side, XY } from '../../engine'
 
 const part = (id: string, x: number, y: number): Part => ({
@@ -53,10 +53,47 @@ describe('how a conductor follows', () => {
     expect(way.points).toEqual(laid.points.map(([x, y]) => [x + 5, y + 5]))
   })
 
-  it('draws a plain way to a part that moved alone, from the laid-out ends', () => {
+  it('stretches the laid-out way to a part that moved alone', () => {
     const way = wayOf(laid, end(a, [0, 0], 10, 'right'), end(b, [120, 70], 0, 'left'), before)
-    expect(way.points[0]).toEqual([10, 5])
-    expect(way.points.at(-1)).toEqual([120, 75])
+    expect(way).toEqual({
+      points: [
+        [10, 5],
+        [60, 5],
+        [60, 75],
+        [120, 75],
+      ],
+      exact: false,
+    })
+  })
+
+  it('moves the last corner along where the part comes too near to it', () => {
+    expect(stretched(laid.points, [-42, 10])).toEqual([
+      [10, 5],
+      [18, 5],
+      [18, 55],
+      [58, 55],
+    ])
+  })
+
+  it('does not let a stretched way turn back at a terminal', () => {
+    expect(stretched(laid.points, [-95, 10])).toBeNull()
+  })
+
+  it('stretches at right angles, and leaves both terminals as before', () => {
+    const mm = fc.integer({ min: -60, max: 60 })
+    const sign = (p: XY, q: XY) => [Math.sign(q[0] - p[0]), Math.sign(q[1] - p[1])]
+    fc.assert(
+      fc.property(mm, mm, (dx, dy) => {
+        const way = stretched(laid.points, [dx, dy])
+        if (!way) return
+        expect(way.at(-1)).toEqual([100 + dx, 45 + dy])
+        expect(way[0]).toEqual(laid.points[0])
+        for (let i = 1; i < way.length; i++)
+          expect(way[i]![0] === way[i - 1]![0] || way[i]![1] === way[i - 1]![1]).toBe(true)
+        expect(sign(way[0]!, way[1]!)).toEqual([1, 0])
+        expect(sign(way.at(-2)!, way.at(-1)!)).toEqual([1, 0])
+      }),
+    )
   })
 
   it('goes by the terminals when a part was turned or is new', () => {

@@ -10,11 +10,11 @@ const NEVER = 1 << 20
 /** Searches that push others aside, times the nodes of the sheet, at most: a crowded large sheet is still laid in seconds. */
 const MOST_WORK = 6e7
 
-/** Lays the lines that are not laid yet; where there is no free way others are pushed aside and laid anew. */
-export function layAll(s: Sheet, wanted: readonly number[]): void {
+/** Lays the lines that are not laid yet; where there is no free way others are pushed aside and laid anew, if they may. */
+export function layAll(s: Sheet, wanted: readonly number[], mayPush = true): void {
   const queue = wanted.filter((i) => !layPinned(s, i))
   const nodes = s.lattice.cols * s.lattice.rows
-  let pushes = 40 + Math.min(4 * queue.length, Math.floor(MOST_WORK / nodes))
+  let pushes = !mayPush ? 0 : 40 + Math.min(4 * queue.length, Math.floor(MOST_WORK / nodes))
   for (let k = 0; k < queue.length; k++) {
     const i = queue[k]!
     const line = s.lines[i]!

@@ -9,6 +9,11 @@ import { type Sheet, sheetOf } from './sheet'
 import { spread } from './spread'
 import { untangle } from './untangle'
 
+export interface RouteOptions {
+  /** Lay others anew where there is no free way? Default true. False: such a conductor is left plain, and soon known. */
+  readonly pushes?: boolean
+}
+
 /**
  * Routes conductors at right angles round boxes: never through a box or nearer to it than 1.25 mm, never along
  * another conductor, with few bends and crossings. Conductors of one terminal share its stub and nothing else.
@@ -23,11 +28,12 @@ export function routeAll(
   boxes: readonly RouteBox[],
   requests: readonly RouteRequest[],
   previous: readonly Routed[] = [],
+  { pushes = true }: RouteOptions = {},
 ): RouteResult {
   const sheet = sheetOf(boxes, requests)
   const order = layingOrder(sheet)
   const kept = keepPrevious(sheet, order, previous)
-  layAll(sheet, order)
+  layAll(sheet, order, pushes)
   polish(sheet, kept === 0)
   return resultOf(sheet, kept)
 }
