@@ -86,6 +86,26 @@ export type { DeviceCurrent, GreatestCurrent, Witness } from './calc/witness'
 export { addPartEdit } from './edit/addpart'
 export { type Alignment, alignEdit, boundsOf, distributeEdit } from './edit/align'
 export { apply } from './edit/apply'
+export {
+  builtEdit,
+  deviceEdit,
+  photoEdit,
+  statedTorque,
+  tickEdit,
+  torqueEdit,
+} from './edit/bench'
+export { type BenchConflict, type Brought, bringFrom } from './edit/benchbring'
+export {
+  asBuilt,
+  type BuiltNow,
+  builtFacts,
+  conductorAsBuilt,
+  type Difference,
+  differencesOf,
+} from './edit/benchfacts'
+export { type KeptAside, keptAside, recordOf } from './edit/benchrecord'
+export type { SinceThen, StepAnswer } from './edit/benchsteps'
+export { takeOverEdit } from './edit/benchtake'
 export { canJoin, canReconnect, type JoinOptions } from './edit/canjoin'
 export { type Clip, copyOf, duplicateEdit, pasteEdit, type Selection } from './edit/clip'
 export type { ConductorChange, Edit, EditOf, EditResult, NoteLine, PartChange, Refusal } from './edit/edit'
@@ -98,6 +118,18 @@ export { KINDS, kindOf } from './kinds/all'
 export { issuedDesign } from './kinds/issued'
 export { boxOf, symbolOf, terminalsOf } from './kinds/place'
 export { readDesign } from './kinds/readdesign'
+export {
+  BENCH_BOUNDS,
+  BENCH_STEPS,
+  type Bench,
+  type BenchStep,
+  type Built,
+  type BuiltFact,
+  type BuiltWhat,
+  type Photo,
+  type Stamp,
+} from './model/bench'
+export { mergeBench } from './model/benchmerge'
 export { makingOf } from './model/buying'
 export type {
   Accepted,
@@ -149,9 +181,21 @@ export { writeDesign } from './model/write'
 export { type AcceptedFinding, sortAccepted } from './rules/accepted'
 export { lookedFor } from './rules/all'
 export { type Analysed, analyse } from './rules/analyse'
+export { type BuiltAnalysed, builtFindings } from './rules/builtfindings'
+export { isThinner } from './rules/builtotherwise'
 export type { Figure, Finding, Level } from './rules/finding'
 export { arrangeEdit } from './sheets/arrangedesign'
 export { BAND_PLOT_MM, bandPlotMarks } from './sheets/bandplot'
+export { benchList } from './sheets/bench/benchlist'
+export { type BenchCard, type BenchEnd, benchCards } from './sheets/bench/card'
+export { BENCH_ORDERS, type BenchGroup, type BenchOrder, benchGroups } from './sheets/bench/order'
+export {
+  type BenchProgress,
+  benchProgress,
+  cardsNumbered,
+  isFinished,
+  nextCard,
+} from './sheets/bench/progress'
 export { CAUTIONS, LAST_WORD } from './sheets/cautions'
 export { LABEL_KINDS, type Label, type LabelKind, labelsOf } from './sheets/labelsheets/labels'
 export { type LabelSheetOptions, labelSheets } from './sheets/labelsheets/labelsheets'
@@ -222,6 +266,7 @@ export { SIZES, type Size, type SizeSeries, sizeByKey, sizesOf } from './tables/
 export { SURROUNDS, type Surround, surroundOf } from './tables/surround'
 export { withstandK, withstandSeconds, withstandSection } from './tables/withstand'
 export type { MaybeUnlimited } from './units'
+export { BUILT_WORDS, builtWords, STEP_WORDS } from './words/bench'
 export { CHANGE_GROUPS, CHANGE_MARKS, CHANGE_WORDS, type ChangeKind, type ChangeRow } from './words/changerow'
 export { changeRows } from './words/changerows'
 export { acceptedWords, LEVEL_WORDS, sentence } from './words/findings'

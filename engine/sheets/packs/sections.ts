@@ -1,7 +1,15 @@
+import { benchSection } from '../bench/bench.section'
+import { changesSection } from '../compared/changes.section'
 import { drawnSections } from './drawnsections'
 import { labelSection } from './labelsection'
 import { scheduleSections } from './schedulesections'
 import type { PackSection } from './section'
 
 /** Every document that a pack can hold, in the order of a pack. A document of its own kind adds one line. */
-export const PACK_SECTIONS: readonly PackSection[] = [...drawnSections, ...scheduleSections, labelSection]
+export const PACK_SECTIONS: readonly PackSection[] = [
+  ...drawnSections,
+  changesSection,
+  ...scheduleSections,
+  benchSection,
+  labelSection,
+]

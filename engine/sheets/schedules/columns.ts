@@ -1,6 +1,6 @@
 import type { Column } from './schedule'
 
-type More<K extends string> = Partial<Pick<Column<K>, 'band' | 'below' | 'decimals'>>
+type More<K extends string> = Partial<Pick<Column<K>, 'band' | 'below' | 'box' | 'decimals'>>
 
 /** A column of text. */
 export const words = <K extends string>(

@@ -20,6 +20,8 @@ export interface Column<K extends string = string> {
   readonly decimals?: number
   /** Rows of one value stand together under it as a heading on paper. */
   readonly band?: true
+  /** Drawn as a box to be ticked by hand: its cells are 'open', 'done', 'again' (`boxmarks.ts`), or empty for no box. */
+  readonly box?: true
   /** On a narrow sheet it stands below that column, on a line of its own. */
   readonly below?: K
 }

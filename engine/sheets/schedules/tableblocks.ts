@@ -4,6 +4,7 @@ import type { Millimetres } from '../../units'
 import { moved, textMark } from '../block'
 import { columnWidth, type FlowBlock, heading, small, together } from '../flow'
 import { cutTo, type Weight, wrapTo } from '../measure'
+import { boxMarks } from './boxmarks'
 import { missingIn, missingWords } from './missing'
 import { type Column, cellText, headed, type Schedule, type ScheduleRow } from './schedule'
 import { glued, layTable, PAD, type Strip, type TableLayout, weightOf } from './tablelayout'
@@ -91,6 +92,7 @@ function cellsBlock(
     return strip.columns.flatMap((column, i): Mark[] => {
       const text = textOf(column)
       if (text === '' && i > 0) return []
+      if (column.box && !head) return text === '' ? [] : boxMarks(strip.x + PAD, GAP + lines * pitch, text)
       const weight = head ? 'bold' : weightOf(k === 0, i)
       const found = wrapTo(strip.w - 2 * PAD, text, height, weight).map((words, n) =>
         cellMark(strip, words, GAP + (lines + n) * pitch + height * 1.15, height, weight),

@@ -1,6 +1,7 @@
 import type { Millimetres } from '../../units'
 import { LEAST, USUAL } from '../block'
 import { type Weight, widthOf } from '../measure'
+import { BOX } from './boxmarks'
 import { type Column, cellText, headed, type Schedule } from './schedule'
 
 /** Columns that share one strip of the table, the first above the others. */
@@ -101,7 +102,8 @@ function wishOf({ rows }: Schedule, columns: readonly Column[], height: Millimet
   columns.forEach((column, i) => {
     count(headed(column), 'bold', false)
     const weight = weightOf(first, i)
-    for (const row of rows) count(glued(cellText(row.cells[column.key]!, column)), weight, true)
+    if (column.box) natural = Math.max(natural, BOX)
+    else for (const row of rows) count(glued(cellText(row.cells[column.key]!, column)), weight, true)
     if (rows.every((row) => row.cells[column.key] === ''))
       natural = Math.max(natural, column.wide * CHARACTER * height)
   })
