@@ -1,8 +1,10 @@
 import type { Answers } from '../calc/answers'
+import { changesSince } from '../calc/compare/since'
 import type { Design } from '../model/design'
 import type { Mark } from '../model/marks'
 import type { Finding } from '../rules/finding'
 import { moved } from './block'
+import { cloudsOn } from './compared/clouds'
 import type { FlowPage } from './flow'
 import { holdsOf, type IndexRow } from './front'
 import { type Content, contentOf } from './layout'
@@ -26,6 +28,8 @@ export interface SchematicOptions {
   readonly view?: Exclude<SceneView, 'data'>
   /** Date of issue, ISO 8601. Default: the date of the design. */
   readonly date?: string
+  /** Clouds round what has changed since the revision before. Default: none. */
+  readonly clouds?: boolean
 }
 
 const DOCUMENT: Readonly<Record<SceneView | 'front' | 'notes', string>> = {
@@ -104,6 +108,7 @@ export function schematicSheets(
       const base = sheet(before + i + 1, is, paper, '')
       return { ...base, marks: [...base.marks, ...marks, ...(i === 0 ? more : [])], links }
     }
+  const since = options.clouds ? changesSince(design) : null
   const table = moved(revisions.marks, room.x + room.w - TITLE_BLOCK.w, tableTop)
   return [
     ...front.map(worded('front', 0, table)),
@@ -111,7 +116,11 @@ export function schematicSheets(
       const base = sheet(placed.number, placed.drawing.layout.view, placed.paper, partOf(placed, drawn))
       return {
         ...base,
-        marks: [...base.marks, ...placedMarks(placed, places)],
+        marks: [
+          ...base.marks,
+          ...placedMarks(placed, places),
+          ...(since ? cloudsOn(placed, design, since) : []),
+        ],
         links: placedLinks(placed, places),
       }
     }),

@@ -18,6 +18,8 @@ export interface ScheduleSheetOptions {
   /** Number of the first of these sheets, and of all sheets of the pack that they stand in. Default: a set of their own. */
   readonly first?: number
   readonly of?: number
+  /** Default: workshop schedules. */
+  readonly documentType?: string
 }
 
 /** Every schedule of the design as sheets, one after the other. Pure. */
@@ -38,9 +40,10 @@ export function tableSheets(
   const first = options.first ?? 1
   const of = options.of ?? first + pages.length - 1
   const date = options.date ?? design.settings.date
+  const documentType = options.documentType ?? 'Workshop schedules'
   return pages.map(({ marks, titles }, i): Sheet => {
     const subtitle = titles.join(', ')
-    const words = { documentType: 'Workshop schedules', subtitle, number: first + i, of, date }
+    const words = { documentType, subtitle, number: first + i, of, date }
     return {
       title: `${first + i} ${subtitle}`,
       w: page.paper.w,
