@@ -1,0 +1,91 @@
+import { valuesOf } from '../../fusefacts'
+import { operate } from '../../operate'
+import type { PlannedDevice } from '../../operating/plan'
+import type { OperatingPoint } from '../../operating/state'
+import { around, volts as liveVolts } from '../expect'
+import { DROP_SHARE, DROP_VOLTS, FAR_LOADS, LOW_CHARGE, SURFACE_SHARE } from '../practice'
+import { polesOf, supplyPosts, volts } from '../probes'
+import { atCharge, onlyThese, type Rig, switchedOn } from '../rig'
+import type { Probe, TestStep } from '../step'
+import { allAtOnce } from '../together'
+
+interface Far {
+  readonly x: PlannedDevice
+  readonly high: Probe
+  readonly low: Probe
+  readonly postsV: number
+  readonly dropV: number
+}
+
+/** Loads that lose the most on the way, and the critical ones, with everything on: posts against load. */
+export function farLoadSteps(rig: Rig): TestStep[] {
+  const { on, left } = allAtOnce(rig)
+  const state = onlyThese(
+    rig,
+    on.map((x) => x.id),
+  )
+  const point = operate(rig.design, state)
+  if (!point.ok) return []
+  const low = operate(rig.design, atCharge(state, LOW_CHARGE))
+  const lost = on
+    .flatMap((x) => dropOf(rig, point, x))
+    .sort((a, b) => b.dropV / b.postsV - a.dropV / a.postsV)
+  const chosen = lost.filter(({ x }, i) => i < FAR_LOADS || isCritical(rig, x))
+  const without = left.length > 0 ? { without: [...new Set(left.map((x) => x.part))] } : {}
+  return chosen.map(
+    ({ x, high, low: foot, postsV, dropV }): TestStep => ({
+      key: `far-loads/${x.id}`,
+      group: 'far-loads',
+      tells: 'far-load',
+      parts: [x.part],
+      conductors: [],
+      cautions: ['heavy-current', 'moves'],
+      setting: {
+        loads: 'all',
+        on: switchedOn(
+          rig,
+          on.map((l) => l.id),
+        ),
+        ...without,
+      },
+      readings: [
+        {
+          key: 'posts',
+          asks: 'posts',
+          instrument: 'voltmeter',
+          at: [high, foot],
+          conductors: [],
+          expected: liveVolts(postsV, ...(low.ok ? [volts(rig, low, high, foot)] : [])),
+        },
+        {
+          key: 'load',
+          asks: 'at-load',
+          instrument: 'voltmeter',
+          at: polesOf(x),
+          conductors: [],
+          expected: around('V', [postsV - dropV], SURFACE_SHARE, DROP_SHARE * dropV + DROP_VOLTS, {
+            against: {
+              reading: 'posts',
+              times: 1,
+              plus: -Number(dropV.toFixed(3)),
+              share: 0,
+              amount: Number((DROP_SHARE * dropV + DROP_VOLTS).toFixed(3)),
+            },
+          }),
+        },
+      ],
+    }),
+  )
+}
+
+function dropOf(rig: Rig, point: OperatingPoint, x: PlannedDevice): Far[] {
+  const posts = supplyPosts(rig, polesOf(x)[0])
+  const left = point.devices.get(x.id)
+  if (!posts || !left || !(left.amps < 0)) return []
+  const [high, low] = posts
+  const postsV = volts(rig, point, high, low)
+  return [{ x, high, low, postsV, dropV: postsV - left.volts }]
+}
+
+const isCritical = (rig: Rig, { part }: PlannedDevice): boolean =>
+  valuesOf(rig.design, part)('service') === 'critical'
