@@ -1,0 +1,86 @@
+import type { HandoverFacts } from '../../../calc/handover/facts'
+import type { ShuntReadings } from '../../../calc/handover/readings'
+import type { Piece, Row } from '../book'
+import type { Say } from '../say'
+import { lastingLines } from './lasting'
+
+/** What each meter shows in usual states, what each source gives, and what is lost. */
+export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
+  const { design, readings, stores } = facts
+  const { w, part, at, figure, list } = say
+  const r = w.readings
+  const shown = design.parts.filter((p) => p.kind === 'display' || p.kind === 'monitor-hub')
+  const charging = readings.charging.map(
+    ({ part: p, from, amps }): Row => ({
+      label: from ? `${part(p)}, ${r.from(part(from))}` : part(p),
+      value: amps === null ? r.notKnown : r.upTo(figure(Math.max(0, amps), 'A')),
+    }),
+  )
+  const limits = stores
+    .filter((s) => !s.isStarting)
+    .flatMap(({ part: p, dischargeA, chargeA }): Row[] => [
+      {
+        label: `${part(p)}, ${r.mostOut}`,
+        value: dischargeA === null ? w.cover.notStated : figure(dischargeA, 'A'),
+      },
+      {
+        label: `${part(p)}, ${r.mostIn}`,
+        value: chargeA === null ? w.cover.notStated : figure(chargeA, 'A'),
+      },
+    ])
+  const two = new Set(readings.shunts.map((s) => s.measures)).size > 1
+  return [
+    { is: 'text', text: w.chapters.readings.lead },
+    ...(shown.length > 0 ? [{ is: 'text' as const, text: r.shownAt(list(shown.map(at))) }] : []),
+    ...(readings.shunts.length > 0 ? [] : [{ is: 'text' as const, text: r.noMeter }]),
+    ...readings.shunts.flatMap((s) => shuntPieces(s, say)),
+    ...(readings.shunts.length > 0 ? [{ is: 'text' as const, text: r.basis }] : []),
+    ...(two ? [{ is: 'text' as const, text: r.differ }] : []),
+    ...headed(r.charging, [{ is: 'text', text: r.chargingLead }], charging),
+    ...readings.rest.flatMap(({ chemistry, rows }) =>
+      headed(
+        r.voltage,
+        [{ is: 'text', text: r.voltageLead(w.chemistries[chemistry]) }],
+        rows.map(({ charge, volts }) => ({
+          label: r.charge(figure(100 * charge, '%')),
+          value: r.about(figure(volts, 'V')),
+        })),
+      ),
+    ),
+    ...headed(r.limits, [], limits),
+    { is: 'heading', text: r.losses },
+    { is: 'list', items: lastingLines(facts, say) },
+    ...(readings.leftOut.length > 0
+      ? [{ is: 'text' as const, text: r.leftOut(list(readings.leftOut.map(part))) }]
+      : []),
+  ]
+}
+
+/** A heading with rows below it; nothing where there are none. */
+const headed = (title: string, before: readonly Piece[], rows: readonly Row[]): Piece[] =>
+  rows.length === 0 ? [] : [{ is: 'heading', text: title }, ...before, { is: 'rows', rows }]
+
+function shuntPieces(s: ShuntReadings, say: Say): Piece[] {
+  const { w, part, figure } = say
+  const r = w.readings
+  const flows = (amps: number | null): string => {
+    if (amps === null) return r.notKnown
+    if (s.measures === 'load') return figure(amps, 'A')
+    return amps < 0 ? r.into(figure(-amps, 'A')) : r.out(figure(amps, 'A'))
+  }
+  const off = s.switchedOff === null ? flows(null) : r.upTo(flows(s.switchedOff))
+  const place = s.part.location.trim()
+  return [
+    { is: 'heading', text: place === '' ? part(s.part) : `${part(s.part)}, ${place}` },
+    { is: 'text', text: s.measures === 'battery' ? r.battery : r.load },
+    {
+      is: 'rows',
+      rows: [
+        { label: r.allOn, value: flows(s.allOn) },
+        { label: r.switchedOff, value: off },
+        { label: r.watching, value: flows(s.watching) },
+        ...(s.ratingA === null ? [] : [{ label: r.rating, value: figure(s.ratingA, 'A') }]),
+      ],
+    },
+  ]
+}

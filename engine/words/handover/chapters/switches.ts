@@ -1,0 +1,45 @@
+import type { HandoverFacts } from '../../../calc/handover/facts'
+import type { Handle } from '../../../calc/handover/handles'
+import type { SwitchEffect } from '../../../calc/handover/switches'
+import type { Thing } from '../../../calc/handover/things'
+import type { Piece } from '../book'
+import type { Say } from '../say'
+
+/** What each switch, breaker, plug and self-acting contact takes off. */
+export function switchPieces({ switches, readings, finds }: HandoverFacts, say: Say): Piece[] {
+  const { w, list, short } = say
+  const groups = (['hand', 'breaker', 'plug', 'itself'] as const).flatMap((is): Piece[] => {
+    const of = switches.filter((s) => s.handle.is === is)
+    return of.length === 0 ? [] : [{ is: 'heading', text: w.switches[is] }, ...of.map((s) => entryOf(s, say))]
+  })
+  const always = readings.always.length > 0 && finds.length > 0
+  return [
+    { is: 'text', text: w.chapters.switches.lead },
+    ...(groups.length > 0 ? groups : [{ is: 'text' as const, text: w.switches.none }]),
+    ...(always
+      ? ([
+          { is: 'heading', text: w.switches.always },
+          { is: 'text', text: w.switches.alwaysLead(list(readings.always.map(short))) },
+        ] as const)
+      : []),
+  ]
+}
+
+function entryOf({ handle, off, positions }: SwitchEffect, say: Say): Piece {
+  const { w, part } = say
+  const s = w.switches
+  const named = (things: readonly Thing[]): string => say.list(things.map((t) => say.short(t.part)))
+  const lines = handle.throws
+    ? positions.map((p) => {
+        const does = [
+          p.off.length > 0 ? s.goesOff(named(p.off)) : '',
+          p.on.length > 0 ? s.goesOn(named(p.on)) : '',
+        ].filter((d) => d !== '')
+        return `${s.position(p.position, p.isUsual)} ${does.length > 0 ? does.join('; ') : s.same}.`
+      })
+    : [off.length === 0 ? s.nothing : opens(handle, say)(named(off))]
+  return { is: 'entry', title: part(handle.part), place: handle.part.location.trim(), lines }
+}
+
+const opens = ({ is }: Handle, { w: { switches: s } }: Say) =>
+  is === 'plug' ? s.drawn : is === 'itself' ? s.opens : s.off
