@@ -1,5 +1,6 @@
 import { CHECK_USAGE, check } from './check'
 import { COMPARE_USAGE, compare } from './compare'
+import { MERGE_USAGE, merge } from './merge'
 import { NETWORK_USAGE, network, type Out } from './network'
 import { PACK_USAGE, pack } from './pack'
 import { SYMBOLS_USAGE, symbols } from './symbols'
@@ -8,6 +9,7 @@ import { SYMBOLS_USAGE, symbols } from './symbols'
 const COMMANDS = new Map<string, (args: readonly string[], out: Out) => Promise<number>>([
   ['check', check],
   ['compare', compare],
+  ['merge', merge],
   ['pack', pack],
   ['network', network],
   ['symbols', symbols],
@@ -23,7 +25,7 @@ const command = COMMANDS.get(name)
 if (command) process.exitCode = await command(args, { print: console.log, complain: console.error })
 else {
   console.error(
-    `Usage:\n  ${CHECK_USAGE}\n  ${COMPARE_USAGE}\n  ${PACK_USAGE}\n  ${NETWORK_USAGE}\n  ${SYMBOLS_USAGE}`,
+    `Usage:\n  ${CHECK_USAGE}\n  ${COMPARE_USAGE}\n  ${MERGE_USAGE}\n  ${PACK_USAGE}\n  ${NETWORK_USAGE}\n  ${SYMBOLS_USAGE}`,
   )
   process.exitCode = 2
 }

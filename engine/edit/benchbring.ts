@@ -4,7 +4,7 @@ import type { Conductor, ConductorId, Design } from '../model/design'
 import { conductorById } from '../model/lookup'
 import { builtFacts, sameValue } from './benchfacts'
 import { keptAside } from './benchrecord'
-import type { EditOf, Refusal } from './edit'
+import type { Edit, EditOf, Refusal } from './edit'
 import { refuse } from './refuse'
 
 /** Two devices have recorded different facts of one conductor; the later counts, the other stays listed. */
@@ -16,9 +16,9 @@ export interface BenchConflict {
   readonly others: readonly Built[]
 }
 
-/** What the file of another device brings, and the edit that brings it. */
+/** What the file of another device brings, and the edit that brings it: records of the bench and of commissioning. */
 export interface Brought {
-  readonly edit: EditOf<'bench'>
+  readonly edit: EditOf<'all'>
   /** Steps newly done, taken back, and ticked again. */
   readonly done: number
   readonly takenBack: number
@@ -26,6 +26,8 @@ export interface Brought {
   readonly facts: number
   readonly photos: number
   readonly torques: number
+  /** Lines of the commissioning record. */
+  readonly readings: number
   readonly conflicts: readonly BenchConflict[]
   /** Numbers of conductors that the drawing here does not have; their records are kept aside. */
   readonly aside: readonly string[]
@@ -44,20 +46,36 @@ export function bringFrom(mine: Design, theirs: Design): Brought | Refusal {
     conductors: (theirs.bench?.conductors ?? []).map((r) => placed(r, mine, theirs)),
   }
   const before = mine.bench ?? NO_BENCH
+  const readings = newReadings(mine, theirs)
   const merged = mergeBench(before, bring)
   const after: Design = { ...mine, bench: merged }
   const wasAside = new Set(keptAside(mine).map((a) => a.record.conductor))
   return {
-    edit: { do: 'bench', bring },
+    edit: { do: 'all', edits: [{ do: 'bench', bring }, ...readings.edits] },
     ...ticksBrought(before, merged),
     facts: news(before, merged, (r) => r.built),
     photos: news(before, merged, (r) => r.photos),
     torques: (merged.torques ?? []).filter((t) => !before.torques?.includes(t)).length,
+    readings: readings.count,
     conflicts: mine.conductors.flatMap((c) => conflictsAt(mine, after, c)),
     aside: keptAside(after).flatMap((a) => (wasAside.has(a.record.conductor) ? [] : a.number)),
     drawingDiffers: drawn(mine) !== drawn(theirs),
-    nothing: merged === before,
+    nothing: merged === before && readings.count === 0,
   }
+}
+
+/** Lines that are not here yet; readings first, as signatures stand on them. */
+function newReadings(
+  mine: Design,
+  theirs: Design,
+): { readonly count: number; readonly edits: readonly Edit[] } {
+  const known = new Set(mine.commissioning?.map((r) => r.id))
+  const lines = (theirs.commissioning ?? []).filter((r) => !known.has(r.id))
+  const edits = (['entry', 'signing'] as const).flatMap((is): Edit[] => {
+    const records = lines.filter((r) => r.is === is)
+    return records.length === 0 ? [] : [{ do: 'record', records }]
+  })
+  return { count: lines.length, edits }
 }
 
 /**
@@ -107,6 +125,6 @@ function conflictsAt(mine: Design, after: Design, c: Conductor): BenchConflict[]
 }
 
 /** Everything but the records, as text that can be compared. */
-function drawn({ bench: _bench, ...design }: Design): string {
+function drawn(design: Design): string {
   return JSON.stringify([design.parts, design.conductors, design.ownConductors ?? []])
 }

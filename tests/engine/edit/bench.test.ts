@@ -15,6 +15,7 @@ import { benchSteps, stepsFor } from '../../../engine/edit/benchsteps'
 import { takeOverEdit } from '../../../engine/edit/benchtake'
 import type { Edit } from '../../../engine/edit/edit'
 import type { Stamp } from '../../../engine/model/bench'
+import type { TestEntry, TestSigning } from '../../../engine/model/commissioning'
 import type { Design } from '../../../engine/model/design'
 import { conductorNumbered, design, partNamed } from '../../build'
 
@@ -309,6 +310,24 @@ describe('two devices', () => {
     expect(brought(phone, merged).nothing).toBe(true)
     const again = { ...merged, conductors: d.conductors }
     expect(differencesOf(again)).toHaveLength(2)
+  })
+
+  test('readings of commissioning come along, those that signatures stand on first, each once', () => {
+    const reading = (id: string): TestEntry => ({
+      ...{ is: 'entry', id, step: 'visual', reading: 'sound', of: 'E1', found: true, unit: '' },
+      ...{ expected: { seen: 'sound' }, remark: '', by: 'R. Hale', at: AT },
+    })
+    const signing: TestSigning = {
+      ...{ is: 'signing', id: 's1', name: 'R. Hale', remark: '', at: AT, covers: ['r1', 'r2'] },
+      ...{ passed: 2, failed: 0, outOfDate: 0, notDone: 0 },
+    }
+    const here = { ...tablet, commissioning: [reading('r1')] }
+    const there = { ...phone, commissioning: [signing, reading('r1'), reading('r2')] }
+    const answer = brought(here, there)
+    expect(answer.readings).toBe(2)
+    const merged = made(here, answer.edit)
+    expect(merged.commissioning?.map((r) => r.id)).toEqual(['r1', 'r2', 's1'])
+    expect(brought(merged, there)).toMatchObject({ readings: 0, nothing: true })
   })
 
   test('an id given to different conductors on two devices mixes nothing', () => {
