@@ -108,6 +108,7 @@ export type { SinceThen, StepAnswer } from './edit/benchsteps'
 export { takeOverEdit } from './edit/benchtake'
 export { canJoin, canReconnect, type JoinOptions } from './edit/canjoin'
 export { type Clip, copyOf, duplicateEdit, pasteEdit, type Selection } from './edit/clip'
+export { designIn } from './edit/designin'
 export type { ConductorChange, Edit, EditOf, EditResult, NoteLine, PartChange, Refusal } from './edit/edit'
 export { GRID, snap } from './edit/grid'
 export { type History, historyOf, push, redo, type Step, settle, undo } from './edit/history'
@@ -137,6 +138,7 @@ export type {
   ConductorId,
   Design,
   Part,
+  Place,
   PartId,
   Revision,
   Settings,

@@ -8,6 +8,7 @@ import {
   partName,
 } from '../../engine'
 import { flipOf, isOn, stateWords } from './flip'
+import { StageChoice } from './StageChoice'
 import { put } from './trial'
 
 interface ControlRowProps {
@@ -25,7 +26,9 @@ export function ControlRow({ control, design, state, point }: ControlRowProps) {
   const amps = point.ok ? ampsOf(control, point) : undefined
   return (
     <li className={isOn(control, state) ? 'on' : 'off'}>
-      {control.is === 'source' || control.is === 'charge' ? (
+      {control.is === 'stage' ? (
+        <StageChoice control={control} name={name} state={state} />
+      ) : control.is === 'source' || control.is === 'charge' ? (
         <label className="slider">
           <span>{name}</span>
           <input
@@ -51,7 +54,7 @@ export function ControlRow({ control, design, state, point }: ControlRowProps) {
           <span>{name}</span>
         </button>
       )}
-      <span className="state">{words}</span>
+      <span className="state">{control.is === 'stage' ? '' : words}</span>
       <span className="amps">{amps === undefined ? '' : figure(amps, 'A')}</span>
     </li>
   )

@@ -1,4 +1,10 @@
-import type { Control, OperatingChange, OperatingState } from '../../engine'
+import {
+  CHARGE_STAGES,
+  type ChargeStage,
+  type Control,
+  type OperatingChange,
+  type OperatingState,
+} from '../../engine'
 
 /** Is it on: closed, in, in use? Of a changeover: not in its first position. */
 export function isOn(control: Control, state: OperatingState): boolean {
@@ -15,10 +21,14 @@ export function isOn(control: Control, state: OperatingState): boolean {
       return (state.sources.get(control.id) ?? 0) > 0
     case 'charge':
       return (state.charge.get(control.id) ?? 1) > 0
+    case 'stage':
+      return stageOf(control.id, state) !== 'bulk'
   }
 }
 
-/** What a touch does: opens or closes, takes out or puts in, turns on or off, goes on to the next position. */
+const stageOf = (id: string, state: OperatingState): ChargeStage => state.stages?.get(id) ?? 'bulk'
+
+/** What a touch does: opens or closes, takes out or puts in, turns on or off, goes on to the next position or stage. */
 export function flipOf(control: Control, state: OperatingState): OperatingChange {
   const { id } = control
   const on = isOn(control, state)
@@ -30,6 +40,10 @@ export function flipOf(control: Control, state: OperatingState): OperatingChange
     case 'throw': {
       const at = control.positions.indexOf(state.throws.get(id) ?? '')
       return { set: 'throw', id, position: control.positions[(at + 1) % control.positions.length]! }
+    }
+    case 'stage': {
+      const next = CHARGE_STAGES.indexOf(stageOf(id, state)) + 1
+      return { set: 'stage', id, stage: CHARGE_STAGES[next % CHARGE_STAGES.length]! }
     }
     default:
       return { set: control.is, id, share: on ? 0 : 1 }
@@ -52,6 +66,8 @@ export function stateWords(control: Control, state: OperatingState): string {
       return share(state.sources.get(control.id) ?? 0)
     case 'charge':
       return `${Math.round((state.charge.get(control.id) ?? 1) * 100)} % full`
+    case 'stage':
+      return stageOf(control.id, state)
   }
 }
 
@@ -62,7 +78,7 @@ const share = (of: number): string => (of === 0 ? 'off' : of === 1 ? 'on' : `${M
  * `terminal`, the nearest one to the touch. Empty: the part has none, or it is not clear which.
  */
 export function meant(controls: readonly Control[], terminal: string | null): readonly Control[] {
-  const flipped = controls.filter((c) => c.is !== 'charge')
+  const flipped = controls.filter((c) => c.is !== 'charge' && c.is !== 'stage')
   const poles = flipped.every((c) => c.is === 'contact')
   if (flipped.length <= 1 || poles) return flipped
   return flipped

@@ -16,6 +16,7 @@ export function groupsOf(design: Design, controls: readonly Control[]): readonly
   return [
     of('Sun', isArray),
     of('Other sources', (c) => c.is === 'source' && !isArray(c)),
+    of('Charge stages', (c) => c.is === 'stage'),
     of('Switches', (c) => c.is === 'contact' || c.is === 'throw'),
     of('Loads', (c) => c.is === 'load'),
     of('Batteries', (c) => c.is === 'charge'),

@@ -1,7 +1,8 @@
 import { analyse, factorise, solve } from '../math/sparse'
-import type { Amps } from '../units'
+import type { Amps, Volts } from '../units'
 import { type Behaviour, behaviour, type NoOperation, type Operations } from './operation'
 import type { Prepared } from './prepare'
+import { stretchAmps, stretchSlope } from './stretches'
 
 /** The operating point, by index. */
 export interface LoadFlow {
@@ -26,6 +27,12 @@ export interface NoLoadFlow {
 }
 
 const MOST_STEPS = 60
+
+/** V: a step shorter than this is taken whole. */
+const NEAR: Volts = 1e-8
+
+/** Share of the push before a step that may push back after it. */
+const OVERSHOOT = 0.5
 
 /**
  * Operating point by Newton's method on the node voltages, from the unloaded state downwards: the state that a
@@ -68,7 +75,7 @@ export function loadFlow(p: Prepared, operations: Operations = new Map()): LoadF
       slope[m + i] = slopeOf(b, d, across, step === 0)
     })
     const { amps, left } = balance(p, b, voltage, step === 0)
-    const factor = factorise(pattern, slope)
+    let factor = factorise(pattern, slope)
     const settled = step > 1 && change < 1e-11
     if (settled && factor.pivot.every((x) => x > 0)) {
       const branchAmps = Float64Array.from(
@@ -86,15 +93,21 @@ export function loadFlow(p: Prepared, operations: Operations = new Map()): LoadF
         residual,
       }
     }
+    if (b.stretches.size > 0 && !factor.pivot.every((x) => x > 0)) {
+      // Between two stretches a net may hang on powers alone; without their slope the step still goes the right way.
+      for (let e = m; e < slope.length; e++) slope[e] = Math.max(0, slope[e]!)
+      factor = factorise(pattern, slope)
+    }
     if (factor.singularAt !== -1) break
     const move = solve(factor, left)
-    change = 0
+    const far = move.reduce((most, x) => Math.max(most, Math.abs(x)), 0)
+    const share = step > 0 && b.stretches.size > 0 && far > NEAR ? shareOf(p, b, voltage, move) : 1
     let scale = 1
     for (let v = 0; v < n; v++) {
-      voltage[v]! += move[v]!
-      change = Math.max(change, Math.abs(move[v]!))
+      voltage[v]! += share * move[v]!
       scale = Math.max(scale, Math.abs(voltage[v]!))
     }
+    change = share < 1 ? Number.POSITIVE_INFINITY : far
     change /= scale
     const fallen = bent.filter((d) => (b.is[d] === 'watts' || b.is[d] === 'follows') && !(across(d) > 0))
     if (fallen.length > 0)
@@ -114,6 +127,7 @@ function balance(
   const across = (d: number): number => voltage[p.positive[d]!]! - voltage[p.negative[d]!]!
   const own = (d: number): number => {
     if (b.is[d] === 'amps') return b.value[d]!
+    if (b.is[d] === 'stretches') return stretchAmps(b.stretches.get(d)!, across(d), unloaded)
     if (b.is[d] === 'ohms') return -across(d) / b.value[d]!
     if (b.is[d] === 'battery') return (b.emf[d]! - across(d)) / b.value[d]!
     return unloaded ? 0 : b.value[d]! / across(d)
@@ -137,9 +151,38 @@ function balance(
   return { amps, left }
 }
 
+/** Halvings of a step: the rest of it is then a part in a million. */
+const HALVINGS = 20
+
+/**
+ * How much of a step to take where devices bend sharply: all, or as far as what is left over still pushes the way it
+ * goes. Without it steps can go to and fro over a bend for ever.
+ */
+function shareOf(p: Prepared, b: Behaviour, voltage: Float64Array, move: Float64Array): number {
+  const pushes = (share: number): number => {
+    const { left } = balance(
+      p,
+      b,
+      Float64Array.from(voltage, (x, v) => x + share * move[v]!),
+      false,
+    )
+    return left.reduce((sum, x, v) => sum + x * move[v]!, 0)
+  }
+  const first = pushes(0)
+  if (!(pushes(1) < -OVERSHOOT * first)) return 1
+  let [low, high] = [0, 1]
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2
+    if (pushes(middle) > 0) low = middle
+    else high = middle
+  }
+  return high
+}
+
 /** −d(current)/d(voltage across) of one device. */
 function slopeOf(b: Behaviour, d: number, across: (d: number) => number, unloaded: boolean): number {
   if (b.is[d] === 'battery' || b.is[d] === 'ohms') return 1 / b.value[d]!
+  if (b.is[d] === 'stretches') return stretchSlope(b.stretches.get(d)!, across(d), unloaded)
   if (unloaded) return 0
   const output = b.follows[d]!
   if (output === -1) return b.value[d]! / across(d) ** 2
@@ -149,6 +192,7 @@ function slopeOf(b: Behaviour, d: number, across: (d: number) => number, unloade
 /** What an output delivers at the voltage across it. */
 function ownWatts(b: Behaviour, d: number, volts: number): number {
   if (b.is[d] === 'watts') return b.value[d]!
+  if (b.is[d] === 'stretches') return volts * stretchAmps(b.stretches.get(d)!, volts, false)
   return volts * (b.is[d] === 'amps' ? b.value[d]! : (b.emf[d]! - volts) / b.value[d]!)
 }
 

@@ -1,18 +1,21 @@
 import type { Amps, Ohms, Volts, Watts } from '../units'
 import { type Galvanic, galvanic, isBattery } from './galvanic'
 import type { Prepared } from './prepare'
+import type { Stretches } from './stretches'
 
 /**
  * What a device does at the operating point; what it delivers into its positive node counts as positive, so a
  * lamp drawing 5 A is `{ amps: -5 }` and an inverter drawing 800 W is `{ watts: -800 }`. A converter's output
  * names its input device: that one then draws the output's power divided by the efficiency. `volts` behind `ohms`
- * is a device that holds a voltage; a battery's own emf and internal resistance give way to it.
+ * is a device that holds a voltage; a battery's own emf and internal resistance give way to it. `stretches` is one that
+ * does different things at different voltages.
  */
 export type Operation = (
   | { readonly amps: Amps }
   | { readonly watts: Watts }
   | { readonly ohms: Ohms }
   | { readonly volts: Volts; readonly ohms: Ohms }
+  | { readonly stretches: Stretches }
 ) & {
   readonly input?: string
   /** 0 to 1; 1 where not given. */
@@ -25,11 +28,12 @@ export type NoOperation = 'internal-resistance-missing' | 'operating-current-mis
 
 /** What each device does, as arrays by device. */
 export interface Behaviour {
-  readonly is: ('amps' | 'watts' | 'ohms' | 'battery' | 'follows')[]
+  readonly is: ('amps' | 'watts' | 'ohms' | 'battery' | 'stretches' | 'follows')[]
   /** A, W, Ω, Ω (battery, or what else holds a voltage: internal resistance), or efficiency (follows). */
   readonly value: Float64Array
   /** Battery, or what else holds a voltage: V. */
   readonly emf: Float64Array
+  readonly stretches: ReadonlyMap<number, Stretches>
   /** Follows: the output device whose power this one draws. */
   readonly follows: Int32Array
   readonly groups: Galvanic
@@ -50,10 +54,14 @@ export function behaviour(
   const emf = new Float64Array(k)
   const follows = new Int32Array(k).fill(-1)
   const stated = new Uint8Array(k)
+  const stretches = new Map<number, Stretches>()
   for (const [id, operation] of operations) {
     const d = deviceAt(p, id)
     if ('amps' in operation) value[d] = operation.amps
-    if ('watts' in operation) {
+    if ('stretches' in operation) {
+      is[d] = 'stretches'
+      stretches.set(d, operation.stretches)
+    } else if ('watts' in operation) {
       is[d] = 'watts'
       value[d] = operation.watts
     } else if ('ohms' in operation) {
@@ -90,7 +98,7 @@ export function behaviour(
   const name = (list: readonly number[]): string[] => list.map((d) => p.form.devices[d]!.id)
   if (missing.length > 0) return { reason: 'internal-resistance-missing', devices: name(missing) }
 
-  const holds = (d: number): boolean => is[d] === 'battery'
+  const holds = (d: number): boolean => is[d] === 'battery' || is[d] === 'stretches'
   const groups = galvanic(p, (d) => holds(d) || is[d] === 'ohms', holds)
   const oneGroup = (d: number): boolean => groups.of[p.positive[d]!] === groups.of[p.negative[d]!]
   const boundless: number[] = []
@@ -105,7 +113,7 @@ export function behaviour(
   }
   if (boundless.length > 0) return { reason: 'operating-current-missing', devices: name(boundless) }
   if (undetermined.length > 0) return { reason: 'voltage-undetermined', devices: name(undetermined) }
-  return { is, value, emf, follows, groups }
+  return { is, value, emf, stretches, follows, groups }
 }
 
 function deviceAt(p: Prepared, id: string): number {

@@ -10,6 +10,14 @@ import { SUPPLY_R, SUPPLY_X, SUPPLY_Y, supplySymbol, supplyTerminals } from './s
 /** Path from the case of an alternator through the engine to the frame, Ω. Common practice, no source. */
 const CASE_OHMS = 0.001
 
+/** Its regulator holds one voltage, whatever the stage. */
+const output = (regulatedV: number | null) => ({
+  key: 'output',
+  positive: '+',
+  negative: '-',
+  charging: { absorptionV: regulatedV },
+})
+
 export const alternator = defineKind({
   key: 'alternator',
   title: 'Alternator',
@@ -34,7 +42,7 @@ export const alternator = defineKind({
   electrical: (v) => ({
     merges: [],
     branches: [],
-    devices: [gives({ key: 'output', positive: '+', negative: '-' }, v.ratedA)],
+    devices: [gives(output(v.regulatedV), v.ratedA)],
     ...(v.throughCase ? { frame: { terminal: '-', ohms: CASE_OHMS } } : {}),
   }),
   symbol: (v) =>

@@ -1,6 +1,7 @@
 import type { ValuesOf } from '../model/fields'
 import { defineKind, type ElectricalContext } from '../model/kind'
 import { captions, figure } from './caption'
+import { charges, stageFields } from './charging'
 import {
   converterSymbol,
   efficiencyField,
@@ -36,6 +37,7 @@ const fields = {
   inputLimitA: number('Input current limit', 'A', 'Greatest input current, where the data sheet states it.', {
     group: 'Conversion',
   }),
+  ...stageFields,
   isolated: flag('Isolated', 'Input and output have no common negative; otherwise they share one terminal.'),
   signal: flag('Engine-running signal', 'Has a terminal for the engine-running signal (D+ or 15).', {
     initial: true,
@@ -95,6 +97,7 @@ export const alternatorCharger = defineKind({
           negative: v.isolated ? 'out-' : '-',
           name: 'output',
           ...suppliedByInput(v.efficiency),
+          ...charges(v),
         },
         v.outputA,
       ),

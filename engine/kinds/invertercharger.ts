@@ -1,5 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
+import { charges, stageFields } from './charging'
 import { converterSymbol, INPUT_SIGN, LOWER_Y, OUTPUT_SIGN, UPPER_Y } from './converter'
 import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { arrow } from './draw'
@@ -19,6 +20,7 @@ export const inverterCharger = defineKind({
   fields: {
     ...inverterFields,
     chargeA: number('Charge current', 'A', 'Greatest charge current into the batteries.', { required: true }),
+    ...stageFields,
     ...linkFields('wired'),
   },
   terminals: (v) => [
@@ -42,6 +44,7 @@ export const inverterCharger = defineKind({
           sustainedFaultA: v.chargeA,
           role: 'two-way',
           ...inverterUse(v),
+          ...charges(v),
         },
       ],
     }

@@ -1,5 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
+import { charges, stageFields } from './charging'
 import { converterSymbol, INPUT_SIGN, OUTPUT_SIGN, UPPER_Y } from './converter'
 import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { gives } from './device'
@@ -20,6 +21,7 @@ export const mainsCharger = defineKind({
       required: true,
       standard: [5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 100],
     }),
+    ...stageFields,
     fitting: fittingField('clamp 16'),
     ...linkFields('none'),
   },
@@ -31,7 +33,7 @@ export const mainsCharger = defineKind({
   electrical: (v) => ({
     merges: [],
     branches: [],
-    devices: [gives({ key: 'output', positive: '+', negative: '-' }, v.outputA)],
+    devices: [gives({ key: 'output', positive: '+', negative: '-', ...charges(v) }, v.outputA)],
   }),
   symbol: (v) =>
     converterSymbol(alternatingSign(...INPUT_SIGN), directSign(...OUTPUT_SIGN), [

@@ -1,5 +1,6 @@
 import { defineKind } from '../model/kind'
 import { captions, figure, known } from './caption'
+import { charges, stageFields } from './charging'
 import { converterSymbol, efficiencyField, INPUT_SIGN, OUTPUT_SIGN, suppliedByInput } from './converter'
 import { linkFields, linkMarks, linkTerminal } from './datalink'
 import { gives, takes } from './device'
@@ -43,6 +44,7 @@ export const solarController = defineKind({
       group: 'PV input',
     }),
     efficiency: efficiencyField(95),
+    ...stageFields,
     isolated: flag(
       'Isolated',
       'PV negative and battery negative are apart; otherwise they are joined inside.',
@@ -68,6 +70,7 @@ export const solarController = defineKind({
           negative: 'bat-',
           name: 'output',
           ...suppliedByInput(v.efficiency, v.method === 'pwm' ? 'current' : 'power'),
+          ...charges(v),
         },
         v.outputA,
       ),

@@ -93,6 +93,11 @@ export interface PartDevice {
   }
   /** Output that holds a voltage and gives what is drawn; null: not known. Absent: it gives a current. */
   readonly holdsV?: Volts | null
+  /**
+   * Source that charges: the voltage up to which it gives its full current, and the one it holds on a full battery;
+   * null: not known. Without `floatV` it has no stages and holds the first.
+   */
+  readonly charging?: { readonly absorptionV: Volts | null; readonly floatV?: Volts | null }
   /** Battery: rest voltage by state of charge (0 to 1, rising); straight lines between. */
   readonly restCurve?: readonly (readonly [charge: number, volts: Volts])[]
   /** PV array at its point of most power in standard sun. */

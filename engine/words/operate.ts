@@ -31,6 +31,12 @@ const NOTES: Readonly<Record<OperatingNoteKind, NoteWords>> = {
   'nothing-to-charge': (who, n) => `${who} ${n ? 'rest' : 'rests'}: no battery is joined to charge.`,
   'full-current': (who, n) =>
     `${who} ${n ? 'are' : 'is'} taken to give the full current set; as a battery fills, less flows and the voltage stands higher.`,
+  'holds-voltage': (who, n) =>
+    `${who} ${n ? 'hold' : 'holds'} the voltage of the charge stage, and ${n ? 'give' : 'gives'} less than the full current.`,
+  'taken-as-full': (who, n) =>
+    `${who} ${n ? 'are' : 'is'} taken as full, as a charger is in absorption or float: next to no charge current flows.`,
+  'typical-charge-voltage': (who) =>
+    `A usual voltage is taken for the charge stage of ${who}, as none is typed.`,
   'no-array': (who, n) => `${who} ${n ? 'have' : 'has'} no array at the input.`,
   'shared-array': (who) => `${who} share one array; its power is divided by their limits.`,
   'missing-threshold': (who, n) =>

@@ -1,6 +1,7 @@
 import type { Volts, Watts } from '../../units'
 import { type LoadFlow, loadFlow, type NoLoadFlow } from '../loadflow'
 import { type Prepared, prepare } from '../prepare'
+import { stretchAt } from '../stretches'
 import type { Closed } from './contacts'
 import { type Feeds, feedsOf } from './feeds'
 import { operationsOf } from './operations'
@@ -15,6 +16,8 @@ export interface Attempt {
   readonly p: Prepared
   readonly feeds: Feeds
   readonly flow: LoadFlow
+  /** Chargers by the stretch they work in: they give fully, hold their voltage, or rest above it; batteries taken as full. */
+  readonly stretch: ReadonlyMap<number, number>
   /** Loads and outputs of converters without enough voltage. */
   readonly stopped: ReadonlySet<number>
   readonly volts: (device: number) => Volts
@@ -34,7 +37,8 @@ export function attempt(plan: Plan, uses: Uses, state: OperatingState, closed: C
   for (let corrections = 0; ; ) {
     const feeds = feedsOf(plan, p, uses, stopped)
     const solar = solarOutputs(plan, feeds, uses, guesses)
-    const flow = loadFlow(p, operationsOf({ plan, uses, feeds, stopped, solar }))
+    const operations = operationsOf({ plan, p, uses, feeds, stopped, solar })
+    const flow = loadFlow(p, operations)
     if ('reason' in flow) {
       const worst = greediest(plan, p, uses, stopped, flow.devices)
       if (flow.reason !== 'no-steady-state' || worst === undefined) return flow
@@ -48,8 +52,15 @@ export function attempt(plan: Plan, uses: Uses, state: OperatingState, closed: C
       continue
     }
     const watts = (d: number): Watts => flow.deviceAmps[d]! * volts(d)
-    const next = corrections < MOST_CORRECTIONS ? learnt(plan, feeds, uses, guesses, flow, watts) : null
-    if (!next) return { p, feeds, flow, stopped, volts }
+    const stretch = new Map(
+      plan.devices.flatMap(({ id }, d) => {
+        const o = operations.get(id)
+        return o && 'stretches' in o ? [[d, stretchAt(o.stretches, volts(d))] as const] : []
+      }),
+    )
+    const next =
+      corrections < MOST_CORRECTIONS ? learnt(plan, feeds, uses, guesses, { flow, watts, stretch }) : null
+    if (!next) return { p, feeds, flow, stopped, stretch, volts }
     corrections += 1
     guesses = next
   }

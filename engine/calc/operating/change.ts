@@ -1,4 +1,5 @@
 import type { Design } from '../../model/design'
+import type { ChargeStage } from './charging'
 import { planOf } from './plan'
 import type { OperatingState } from './state'
 
@@ -8,6 +9,7 @@ export type OperatingChange =
   | { readonly set: 'throw'; readonly id: string; readonly position: string }
   | { readonly set: 'fuse'; readonly id: string; readonly out: boolean }
   | { readonly set: 'load' | 'source' | 'charge'; readonly id: string; readonly share: number }
+  | { readonly set: 'stage'; readonly id: string; readonly stage: ChargeStage }
   /** All loads, or all sources, that the state names. */
   | { readonly set: 'loads' | 'sources'; readonly share: number }
 
@@ -29,6 +31,8 @@ export function changed(state: OperatingState, change: OperatingChange): Operati
       return withFigures(state, 'sources', [[change.id, shareOf(change.share)]])
     case 'charge':
       return withFigures(state, 'charge', [[change.id, shareOf(change.share)]])
+    case 'stage':
+      return { ...state, stages: new Map([...(state.stages ?? []), [change.id, change.stage]]) }
     default: {
       const share = shareOf(change.share)
       return withFigures(
@@ -56,6 +60,7 @@ export function carriedOver(state: OperatingState, usual: OperatingState, design
     loads: kept(state.loads, usual.loads),
     sources: kept(state.sources, usual.sources),
     charge: kept(state.charge, usual.charge),
+    ...(state.stages ? { stages: new Map([...state.stages].filter(([id]) => border.devices.has(id))) } : {}),
   }
 }
 

@@ -1,9 +1,15 @@
 import type { Design, PartId } from '../../model/design'
+import { hasStages } from './charging'
 import { planOf } from './plan'
 
 /** Something of a design that a person can set, for a row of switches and sliders. Ids as in `OperatingState`. */
 export type Control =
-  | { readonly is: 'contact' | 'fuse'; readonly id: string; readonly part: PartId; readonly name: string }
+  | {
+      readonly is: 'contact' | 'fuse' | 'stage'
+      readonly id: string
+      readonly part: PartId
+      readonly name: string
+    }
   | {
       readonly is: 'throw'
       readonly id: string
@@ -20,7 +26,7 @@ export type Control =
 
 /**
  * What can be set by hand, in the order of the design: contacts and changeovers that nothing works, latching relays,
- * cut-outs and combiners without typed voltages, fuses, loads, sources, batteries. `name`: of the branch or device
+ * cut-outs and combiners without typed voltages, fuses, loads, sources, batteries, stages of chargers. `name`: of the branch or device
  * inside its part, empty where the part has one only. O(parts).
  */
 export function controlsOf(design: Design): Control[] {
@@ -55,6 +61,10 @@ export function controlsOf(design: Design): Control[] {
           { is: 'source', id, part, name },
         ]
       return is === 'source' || is === 'array' || is === 'charger' ? [{ is: 'source', id, part, name }] : []
+    }),
+    ...devices.flatMap(({ id, part, is, device }): Control[] => {
+      const given = is === 'unknown' || is === 'follower'
+      return hasStages(device) && !given ? [{ is: 'stage', id, part, name: device.name ?? '' }] : []
     }),
   ]
 }

@@ -1,6 +1,7 @@
 import type { ConductorId, PartId } from '../../model/design'
 import type { Amps } from '../../units'
 import type { Attempt } from './attempt'
+import { hasTypedVolts } from './charging'
 import { pulses } from './contacts'
 import { feedsOf } from './feeds'
 import type { Plan, PlannedDevice } from './plan'
@@ -105,7 +106,7 @@ function pastLimits(plan: Plan, { flow }: Attempt, branches: ReadonlyMap<string,
   return [...devices, ...ways]
 }
 
-function sources(plan: Plan, uses: Uses, { feeds, flow }: Attempt): OperatingNote[] {
+function sources(plan: Plan, uses: Uses, { feeds, flow, stretch }: Attempt): OperatingNote[] {
   const { all, devices } = plan
   const arraysAt = ({ input }: PlannedDevice): number[] =>
     devices.flatMap(({ device }, d) => {
@@ -118,6 +119,7 @@ function sources(plan: Plan, uses: Uses, { feeds, flow }: Attempt): OperatingNot
     x.is === 'charger' ? called(x) : (x.is === 'source' || x.is === 'two-way') && uses.share[d]! > 0
   const on = (x: PlannedDevice, d: number): boolean =>
     x.is === 'controller' ? arraysAt(x).some((a) => uses.share[a]! > 0) : fullOn(x, d)
+  const holds = (d: number): boolean => (stretch.get(d) ?? 0) > 0
   return [
     ...noteOn(
       'nothing-to-charge',
@@ -125,7 +127,19 @@ function sources(plan: Plan, uses: Uses, { feeds, flow }: Attempt): OperatingNot
     ),
     ...noteOn(
       'full-current',
-      partsWhere(plan, (x, d) => fullOn(x, d) && flow.deviceAmps[d]! > 0),
+      partsWhere(plan, (x, d) => fullOn(x, d) && flow.deviceAmps[d]! > 0 && !holds(d)),
+    ),
+    ...noteOn(
+      'holds-voltage',
+      partsWhere(plan, (x, d) => x.is !== 'battery' && holds(d)),
+    ),
+    ...noteOn(
+      'taken-as-full',
+      partsWhere(plan, (x, d) => x.is === 'battery' && stretch.has(d)),
+    ),
+    ...noteOn(
+      'typical-charge-voltage',
+      partsWhere(plan, (x, d) => x.is !== 'battery' && holds(d) && !hasTypedVolts(x.device, uses.stage[d]!)),
     ),
     ...noteOn(
       'no-array',

@@ -1,14 +1,18 @@
-import type { Amps } from '../../units'
+import type { Amps, Watts } from '../../units'
 import type { Operation } from '../operation'
+import type { Prepared } from '../prepare'
+import { stageVolts, standingAt, upTo } from './charging'
 import type { Feeds } from './feeds'
 import type { Plan, PlannedDevice } from './plan'
 import { heldOhms, nominalOf, typicalOhms } from './practice'
 import type { SolarOutputs } from './solar'
+import { type Holding, standingBatteries } from './standing'
 import type { Uses } from './uses'
 
 /** What holds for one pass of the search: how contacts stand shows in `feeds`. */
 export interface Pass {
   readonly plan: Plan
+  readonly p: Prepared
   readonly uses: Uses
   readonly feeds: Feeds
   /** Loads and outputs of converters that are taken as stopped. */
@@ -18,8 +22,35 @@ export interface Pass {
 
 const RESTS: Operation = { amps: 0 }
 
-/** What every device does, for the load flow. O(devices). */
+/**
+ * What every device does, for the load flow: chargers up to the voltage of their stage, and what they charge in
+ * absorption or float as full. O(devices), and once more for each charger in absorption or float.
+ */
 export function operationsOf(pass: Pass): Map<string, Operation> {
+  const operations = withoutStages(pass)
+  const { devices } = pass.plan
+  const holding: Holding[] = []
+  devices.forEach(({ id, device }, d) => {
+    const does = operations.get(id)
+    const heldV = stageVolts(device, pass.uses.stage[d]!, pass.feeds.restV(d) ?? 0)
+    if (!does || heldV === null || !isGiving(does)) return
+    const { input, efficiency } = does
+    const along = input === undefined ? {} : { input, efficiency: efficiency ?? 1 }
+    operations.set(id, { stretches: upTo(heldV, does), ...along })
+    if (pass.uses.stage[d] !== 'bulk') holding.push({ device: d, heldV })
+  })
+  for (const [d, heldV] of standingBatteries(pass.plan, pass.p, pass.feeds, pass.uses, holding)) {
+    const { id, device } = devices[d]!
+    const emf = pass.uses.emf[d]!
+    operations.set(id, { stretches: standingAt(heldV, emf, device.internalOhms ?? typicalOhms(emf)) })
+  }
+  return operations
+}
+
+const isGiving = (o: Operation): o is Operation & ({ amps: Amps } | { watts: Watts }) =>
+  ('amps' in o && o.amps > 0) || ('watts' in o && o.watts > 0)
+
+function withoutStages(pass: Pass): Map<string, Operation> {
   const { devices } = pass.plan
   const operations = new Map<string, Operation>()
   const drawn = new Set<number>()

@@ -20,6 +20,12 @@ export const heldOhms = (volts: Volts, amps: Amps): Ohms => (HELD_DROP * volts) 
 /** Voltage of a battery that is being charged, above its nominal one: 14.4 V of 12 V. */
 export const CHARGING = 14.4 / 12
 
+/** Float voltage of a charger that does not state its own, above the nominal one: 13.6 V of 12 V. */
+export const FLOATING = 13.6 / 12
+
+/** What a full battery takes at the voltage that a charger holds: next to nothing. */
+export const STANDING_A: Amps = 0.1
+
 /** Coils are made for the circuit that they stand in: the nominal voltage nearest to what feeds it. */
 export function nominalOf(restV: Volts): Volts {
   const off = (nominal: Volts): number => Math.abs(Math.log(Math.abs(restV) / nominal))

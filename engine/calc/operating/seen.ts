@@ -3,7 +3,7 @@ import type { Seen } from './contacts'
 import type { Plan } from './plan'
 
 /** What contacts see of an operating point. */
-export function seenOf({ border, all, devices }: Plan, { p, feeds, flow, volts }: Attempt): Seen {
+export function seenOf({ border, all, devices }: Plan, { p, feeds, flow, stretch, volts }: Attempt): Seen {
   const node = (terminal: string): number => p.nodeIndex.get(border.nodeOf.get(terminal) ?? terminal) ?? -1
   const index = (device: string): number => all.deviceIndex.get(device)!
   return {
@@ -18,7 +18,7 @@ export function seenOf({ border, all, devices }: Plan, { p, feeds, flow, volts }
       const at = node(terminal)
       const here = (d: number): boolean => at !== -1 && p.net[p.positive[d]!] === p.net[at]
       const stored = devices.reduce((sum, x, d) => {
-        return x.is === 'battery' && here(d) ? sum - flow.deviceAmps[d]! : sum
+        return x.is === 'battery' && here(d) && !stretch.has(d) ? sum - flow.deviceAmps[d]! : sum
       }, 0)
       const given = devices.some((x, d) => x.device.role === 'source' && here(d) && flow.deviceAmps[d]! > 0)
       return stored > 0 && given

@@ -18,6 +18,13 @@ export interface SunGuess {
   readonly atLimit: ReadonlySet<number>
 }
 
+/** One load flow, with W that each device gives and the stretch in which a charger works. */
+interface Pass {
+  readonly flow: LoadFlow
+  readonly watts: (device: number) => Watts
+  readonly stretch: ReadonlyMap<number, number>
+}
+
 const CLOSE = 1e-7
 
 /**
@@ -57,10 +64,11 @@ export function learnt(
   feeds: Feeds,
   uses: Uses,
   guesses: readonly SunGuess[],
-  flow: LoadFlow,
-  watts: (device: number) => Watts,
+  { flow, watts, stretch }: Pass,
 ): readonly SunGuess[] | null {
   let changed = false
+  // It holds the voltage of its stage, or rests, and takes less than the sun would give.
+  const isHeldBack = (d: number): boolean => (stretch.get(d) ?? 0) > 0
   const next = feeds.suns.map((sun, i): SunGuess => {
     const guess = guesses[i] ?? firstGuess(plan, feeds, uses, sun)
     if (sun.controllers.some((d) => passesCurrent(plan, d))) return guess
@@ -75,8 +83,8 @@ export function learnt(
         : flow.deviceAmps[d]! > plan.devices[d]!.limitA * (1 + CLOSE),
     )
     const sameLimits = atLimit.length === guess.atLimit.size && atLimit.every((d) => guess.atLimit.has(d))
-    const allAtLimit = atLimit.length === sun.controllers.length
-    if (!sameLimits || (!allAtLimit && Math.abs(given - most) > CLOSE * most)) changed = true
+    const free = sun.controllers.some((d) => !atLimit.includes(d) && !isHeldBack(d))
+    if (!sameLimits || (free && Math.abs(given - most) > CLOSE * most)) changed = true
     return { lostW, atLimit: new Set(atLimit) }
   })
   return changed ? next : null

@@ -1,5 +1,6 @@
 import type { ConductorId, PartId } from '../../model/design'
 import type { Amps, Volts, Watts } from '../../units'
+import type { ChargeStage } from './charging'
 
 /**
  * How a design is switched and used. What is not named is as it usually is: contacts closed, changeovers in their
@@ -19,6 +20,8 @@ export interface OperatingState {
   readonly sources: ReadonlyMap<string, number>
   /** State of charge of each battery, `${part}/${device}`, 0 to 1. */
   readonly charge: ReadonlyMap<string, number>
+  /** Stage of each charger that has stages, `${part}/${device}`; not named: bulk. */
+  readonly stages?: ReadonlyMap<string, ChargeStage>
 }
 
 export const NOTHING_SET: OperatingState = {
@@ -86,6 +89,12 @@ export type OperatingNoteKind =
   | 'nothing-to-charge'
   /** Chargers are taken to give their full current. */
   | 'full-current'
+  /** Chargers hold the voltage of their stage and give less than they could. */
+  | 'holds-voltage'
+  /** Batteries are taken as full, as their charger is in absorption or float. */
+  | 'taken-as-full'
+  /** A usual voltage stands in for one of the stages that is not typed, and it matters. */
+  | 'typical-charge-voltage'
   /** A controller without an array in the sun. */
   | 'no-array'
   /** Controllers on one array share its power by their limits. */

@@ -1,5 +1,6 @@
 import type { PartDevice } from '../../model/kind'
 import type { Volts } from '../../units'
+import { type ChargeStage, hasStages } from './charging'
 import type { Plan } from './plan'
 import type { OperatingState } from './state'
 
@@ -10,6 +11,8 @@ export interface Uses {
   readonly draws: Float64Array
   /** Battery: V at its state of charge. */
   readonly emf: Float64Array
+  /** Charger: the stage it is in; bulk where it has none. */
+  readonly stage: readonly ChargeStage[]
 }
 
 export function usesOf({ devices }: Plan, state: OperatingState): Uses {
@@ -23,7 +26,10 @@ export function usesOf({ devices }: Plan, state: OperatingState): Uses {
     draws[d] = shareOf(state.loads.get(id), 1)
     if (is === 'battery') emf[d] = restVolts(device, shareOf(state.charge.get(id), 1))
   })
-  return { share, draws, emf }
+  const stage = devices.map(({ id, device }): ChargeStage => {
+    return hasStages(device) ? (state.stages?.get(id) ?? 'bulk') : 'bulk'
+  })
+  return { share, draws, emf, stage }
 }
 
 const shareOf = (stated: number | undefined, usual: number): number =>

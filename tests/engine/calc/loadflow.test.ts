@@ -2,9 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { NetworkDevice, NetworkForm } from '../../../engine/calc/form'
 import { loadFlow } from '../../../engine/calc/loadflow'
+import { upTo } from '../../../engine/calc/operating/charging'
 import type { Operations } from '../../../engine/calc/operation'
 import { prepare } from '../../../engine/calc/prepare'
+import { stretchAt } from '../../../engine/calc/stretches'
 import { operatingCase } from '../../reference/ngspice/cases'
+import { CHARGING_SEEDS, chargingCase } from '../../reference/ngspice/charging'
 import { type Case, hasNgspice, simulate } from '../../reference/ngspice/deck'
 
 const solved = (form: NetworkForm, operations: Operations = new Map()) => {
@@ -56,10 +59,10 @@ function loop(device: Partial<NetworkDevice>, ohms = 0.0399): NetworkForm {
 
 describe('load flow against a circuit simulator', () => {
   const folder = new URL('../../reference/ngspice/', import.meta.url)
-  const stored = readdirSync(folder).filter((name) => /^operating-.*\.json$/.test(name))
+  const stored = readdirSync(folder).filter((name) => /^(operating|charging)-.*\.json$/.test(name))
 
   it('has stored cases', () => {
-    expect(stored.length).toBeGreaterThanOrEqual(4)
+    expect(stored.length).toBeGreaterThanOrEqual(4 + CHARGING_SEEDS.length)
   })
 
   it.each(stored)('gives the stored voltages of %s to 1e-6 V', (name) => {
@@ -72,6 +75,53 @@ describe('load flow against a circuit simulator', () => {
       const c = operatingCase(seed, 4 + 3 * seed)
       expect(worstDifference(c, simulate(c))).toBeLessThan(1e-6)
     }
+  })
+})
+
+describe('chargers in their stages', () => {
+  const cases = CHARGING_SEEDS.map((seed) => chargingCase(seed, 6))
+
+  it('come to work in every stretch: fully, holding their voltage, and at rest above it', () => {
+    const found = new Set<string>()
+    for (const c of cases) {
+      const p = prepare(c.form)
+      const { voltage } = solved(c.form, new Map(c.operations))
+      for (const [id, o] of c.operations) {
+        if (!('stretches' in o)) continue
+        const d = p.deviceIndex.get(id)!
+        const at = stretchAt(o.stretches, voltage[p.positive[d]!]! - voltage[p.negative[d]!]!)
+        found.add(`${id.startsWith('bank') || id.startsWith('low') ? 'battery' : 'charger'} ${at}`)
+      }
+    }
+    expect([...found]).toEqual(expect.arrayContaining(['charger 0', 'charger 1', 'charger 2', 'battery 1']))
+    expect(new Set(cases.map((c) => c.name.split(',')[1])).size).toBe(3)
+  })
+
+  it.skipIf(!hasNgspice()).each(cases.map((c) => [c.name, c] as const))(
+    '%s: the voltages of a run made now, to 1e-6 V',
+    (_, c) => {
+      expect(worstDifference(c, simulate(c))).toBeLessThan(1e-6)
+    },
+  )
+
+  it('balance at every node in 200 systems, whatever the stage', () => {
+    for (let seed = 500; seed < 700; seed++) {
+      const c = chargingCase(seed, 4 + (seed % 30))
+      expect(solved(c.form, new Map(c.operations)).residual).toBeLessThan(1e-6)
+    }
+  })
+
+  it('give their current up to their voltage, and then what holds it, by Ohm’s law', () => {
+    const form = loop({ min: 0, max: 30 }, 0.05)
+    const battery = { ...form.devices[0]!, emf: 13.2, internalResistance: 1e-9 }
+    const ampsOf = (amps: number): number => {
+      const operations = new Map([['load', { stretches: upTo(14.4, { amps }) }]])
+      return solved({ ...form, devices: [battery, form.devices[1]!] }, operations).deviceAmps[1]!
+    }
+    // 3 A through 0.1 Ω need 13.5 V of 14.4 V.
+    expect(ampsOf(3)).toBeCloseTo(3, 9)
+    // 30 A would need 16.2 V: what flows is 14.4 V less 13.2 V over 0.1 Ω and the 0.48 mΩ behind which it is held.
+    expect(ampsOf(30)).toBeCloseTo(1.2 / (0.1 + 0.00048), 6)
   })
 })
 

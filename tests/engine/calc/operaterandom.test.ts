@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { operate } from '../../../engine/calc/operate'
 import { changed, type OperatingChange } from '../../../engine/calc/operating/change'
+import { CHARGE_STAGES } from '../../../engine/calc/operating/charging'
 import { type Control, controlsOf } from '../../../engine/calc/operating/control'
 import type { OperatingState } from '../../../engine/calc/operating/state'
 import { usualState } from '../../../engine/calc/operating/usual'
@@ -23,6 +24,7 @@ function anyState(random: Random, controls: readonly Control[], from: OperatingS
     if (c.is === 'contact') return [{ set: 'contact', id: c.id, open: random.chance(0.4) }]
     if (c.is === 'fuse') return [{ set: 'fuse', id: c.id, out: random.chance(0.2) }]
     if (c.is === 'throw') return [{ set: 'throw', id: c.id, position: random.pick(c.positions) }]
+    if (c.is === 'stage') return [{ set: 'stage', id: c.id, stage: random.pick(CHARGE_STAGES) }]
     return [{ set: c.is, id: c.id, share: random.chance(0.5) ? random.unit() : random.whole(0, 1) }]
   })
   return changes.reduce(changed, from)

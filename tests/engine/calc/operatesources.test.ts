@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { operate } from '../../../engine/calc/operate'
+import type { ChargeStage } from '../../../engine/calc/operating/charging'
 import type { OperatingPoint } from '../../../engine/calc/operating/state'
 import { usualState } from '../../../engine/calc/operating/usual'
 import type { Design } from '../../../engine/model/design'
@@ -9,6 +10,9 @@ import { certificate } from '../../reference/balance'
 /** 0.0399 Ω and its two terminations of 20 µΩ: 5 m of 2.5 mm², IEC 60228 as restated in public. */
 const RUN = { size: '2.5mm2', lengthM: 5 } as const
 const OHMS = 0.0399 + 2 * 0.00002
+
+/** No voltage to speak of is lost in it. */
+const THICK = { size: '50mm2', lengthM: 1 } as const
 
 const withBattery = (more: Parameters<DesignBuilder['part']>[2] = {}): DesignBuilder =>
   design({ systemV: 12 }).part('battery', 'G1', { capacityAh: 100, internalMOhm: 4, ...more })
@@ -134,11 +138,11 @@ describe('chargers', () => {
       .part('mains-charger', 'T1', { outputA: 20 })
       .part('isolator', 'Q1', { ratingA: 100 })
       .part('load', 'E1', { currentA: 2 })
-      .join('T1.+', 'Q1.1', RUN)
-      .join('Q1.2', 'G1.+', RUN)
-      .join('T1.-', 'G1.-', RUN)
-      .join('T1.+', 'E1.+', RUN)
-      .join('E1.-', 'T1.-', RUN)
+      .join('T1.+', 'Q1.1', THICK)
+      .join('Q1.2', 'G1.+', THICK)
+      .join('T1.-', 'G1.-', THICK)
+      .join('T1.+', 'E1.+', THICK)
+      .join('E1.-', 'T1.-', THICK)
       .build()
     const half = point(d, { 'T1/output': 0.5 })
     expect(device(d, half, 'G1', 'cells').amps).toBeCloseTo(-8, 9)
@@ -156,12 +160,12 @@ describe('chargers', () => {
       .part('starting-battery', 'G2', { capacityAh: 80, internalMOhm: 5 })
       .part('alternator', 'G3', { ratedA: 90 })
       .part('alternator-charger', 'T1', { outputA: 30, efficiency: 90 })
-      .join('G3.+', 'G2.+', RUN)
-      .join('G3.-', 'G2.-', RUN)
-      .join('G2.+', 'T1.in+', RUN)
-      .join('T1.-', 'G2.-', RUN)
-      .join('T1.out+', 'G1.+', RUN)
-      .join('G1.-', 'G2.-', RUN)
+      .join('G3.+', 'G2.+', THICK)
+      .join('G3.-', 'G2.-', THICK)
+      .join('G2.+', 'T1.in+', THICK)
+      .join('T1.-', 'G2.-', THICK)
+      .join('T1.out+', 'G1.+', THICK)
+      .join('G1.-', 'G2.-', THICK)
       .build()
     expect(device(d, point(d), 'T1', 'output').amps).toBe(0)
     const p = point(d, { 'G3/output': 1 })
@@ -169,6 +173,110 @@ describe('chargers', () => {
     expect(output.amps).toBe(30)
     expect(-device(d, p, 'T1', 'input').watts).toBeCloseTo(output.watts / 0.9, 6)
     expect(p.power.converters).toBeCloseTo(output.watts / 0.9 - output.watts, 6)
+  })
+
+  describe('in a stage', () => {
+    /** A battery at 12.9 V for its charge, a charger of 20 A on leads of next to nothing, and a load of 6 A at the battery. */
+    const staged = (values: Readonly<Record<string, number>> = {}): Design =>
+      withBattery()
+        .part('mains-charger', 'T1', { outputA: 20, ...values })
+        .part('load', 'E1', { currentA: 6 })
+        .join('T1.+', 'G1.+', THICK)
+        .join('T1.-', 'G1.-', THICK)
+        .join('G1.+', 'E1.+', THICK)
+        .join('E1.-', 'G1.-', THICK)
+        .build()
+    const at = (d: Design, stage: ChargeStage, loads = 1): OperatingPoint => {
+      const usual = usualState(d)
+      const answer = operate(d, {
+        ...usual,
+        sources: new Map([[id(d, 'T1', 'output'), 1]]),
+        loads: new Map([[id(d, 'E1', 'load'), loads]]),
+        stages: new Map([[id(d, 'T1', 'output'), stage]]),
+      })
+      if (!answer.ok) throw new Error(answer.reason)
+      expect(certificate(d, answer).kirchhoff).toBeLessThan(1e-6)
+      expect(certificate(d, answer).power).toBeLessThan(1e-6)
+      return answer
+    }
+
+    it('gives its full current in bulk', () => {
+      const d = staged()
+      const p = at(d, 'bulk')
+      expect(device(d, p, 'T1', 'output').amps).toBe(20)
+      expect(device(d, p, 'G1', 'cells').amps).toBeCloseTo(-14, 9)
+      expect(notes(d, p)).toEqual(['full-current T1'])
+    })
+
+    it.each([
+      ['absorption', 14.4],
+      ['float', 13.6],
+    ] as const)(
+      'holds its voltage in %s, carries the loads, and the battery takes next to nothing',
+      (stage, volts) => {
+        const d = staged()
+        const p = at(d, stage)
+        // The load's 6 A and no more than 0.1 A.
+        expect(device(d, p, 'T1', 'output').amps).toBeGreaterThan(6)
+        expect(device(d, p, 'T1', 'output').amps).toBeLessThan(6.11)
+        expect(device(d, p, 'T1', 'output').volts).toBeGreaterThan(volts - 0.015)
+        expect(device(d, p, 'T1', 'output').volts).toBeLessThanOrEqual(volts)
+        expect(notes(d, p)).toEqual(['holds-voltage T1', 'taken-as-full G1', 'typical-charge-voltage T1'])
+      },
+    )
+
+    it('holds the voltage that is typed', () => {
+      const d = staged({ absorptionV: 14.2, floatV: 13.5 })
+      expect(device(d, at(d, 'float', 0), 'T1', 'output').volts).toBeCloseTo(13.5, 2)
+      expect(device(d, at(d, 'absorption', 0), 'T1', 'output').volts).toBeCloseTo(14.2, 2)
+      expect(notes(d, at(d, 'float'))).toEqual(['holds-voltage T1', 'taken-as-full G1'])
+    })
+
+    it('gives its full current where the loads ask for more, and the battery the rest under its rest voltage', () => {
+      const d = staged()
+      const more = {
+        ...d,
+        parts: d.parts.map((x) =>
+          x.designation === 'E1' ? { ...x, values: { ...x.values, currentA: 50 } } : x,
+        ),
+      }
+      const p = at(more, 'float')
+      expect(device(more, p, 'T1', 'output').amps).toBe(20)
+      expect(device(more, p, 'G1', 'cells').amps).toBeCloseTo(30, 6)
+      expect(device(more, p, 'G1', 'cells').volts).toBeCloseTo(13.4 - 30 * 0.004, 6)
+    })
+
+    it('a bank in series shares the voltage that is held', () => {
+      const d = design({ systemV: 24 })
+        .part('battery', 'G1', { capacityAh: 100, internalMOhm: 4 })
+        .part('battery', 'G2', { capacityAh: 100, internalMOhm: 4 })
+        .part('mains-charger', 'T1', { outputA: 20 })
+        .join('G2.-', 'G1.+', THICK)
+        .join('T1.+', 'G2.+', THICK)
+        .join('T1.-', 'G1.-', THICK)
+        .build()
+      const answer = operate(d, {
+        ...usualState(d),
+        sources: new Map([[id(d, 'T1', 'output'), 1]]),
+        stages: new Map([[id(d, 'T1', 'output'), 'float']]),
+      })
+      if (!answer.ok) throw new Error(answer.reason)
+      for (const g of ['G1', 'G2']) expect(device(d, answer, g, 'cells').volts).toBeCloseTo(13.6, 2)
+    })
+
+    it('a solar controller in float takes no more of the sun than is drawn', () => {
+      const d = solar()
+      const usual = usualState(d)
+      const answer = operate(d, {
+        ...usual,
+        sources: new Map([[id(d, 'G2', 'array'), 1]]),
+        stages: new Map([[id(d, 'T1', 'output'), 'float']]),
+      })
+      if (!answer.ok) throw new Error(answer.reason)
+      expect(certificate(d, answer).power).toBeLessThan(1e-6)
+      expect(device(d, answer, 'G2', 'array').watts).toBeLessThan(2)
+      expect(notes(d, answer)).toContain('holds-voltage T1')
+    })
   })
 
   it('an inverter-charger draws without mains and charges with it', () => {

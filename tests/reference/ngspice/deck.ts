@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { NetworkForm } from '../../../engine/calc/form'
 import type { Operation } from '../../../engine/calc/operation'
+import type { Stretches } from '../../../engine/calc/stretches'
 
 /** A network with its operating point stated device by device, and the nodes tied to the simulator's ground. */
 export interface Case {
@@ -29,8 +30,25 @@ export function hasNgspice(): boolean {
  */
 const LOWEST_V = 9
 
+/** What a device delivers that works in stretches, as an expression on the voltage across it. */
+function stretchedAmps(stretches: Stretches, across: string): string {
+  const amps = stretches.map((s) => {
+    if ('amps' in s) return `(${s.amps})`
+    if ('watts' in s) return `(${s.watts}/max(${across},${LOWEST_V}))`
+    return `((${s.volts}-${across})/${s.ohms})`
+  })
+  return stretches.reduceRight(
+    (above, { fromV }, i) => (i === 0 ? above : `(${across}<${fromV} ? ${amps[i - 1]} : ${above})`),
+    amps[amps.length - 1]!,
+  )
+}
+
+/** How long a case with stretches is left to come to rest, s. */
+const UNTIL_S = 100
+
 /** What an output delivers, as an expression on the voltage across it. */
 function wattsOf(output: Operation, across: string): string {
+  if ('stretches' in output) return `${stretchedAmps(output.stretches, across)}*${across}`
   if ('watts' in output) return `${output.watts}`
   if ('volts' in output) return `(${output.volts}-${across})/${output.ohms}*${across}`
   return `${(output as { amps: number }).amps}*${across}`
@@ -66,6 +84,8 @@ export function deckOf(c: Case, raw: string): string {
       const from = operations.get(output)!
       const watts = wattsOf(from, across(output))
       lines.push(`B${i} ${n} ${p} I=-(${watts})/${from.efficiency ?? 1}/max(${across(d.id)},${LOWEST_V})`)
+    } else if (o && 'stretches' in o) {
+      lines.push(`B${i} ${n} ${p} I=${stretchedAmps(o.stretches, across(d.id))}`)
     } else if (o && 'amps' in o) lines.push(`I${i} ${n} ${p} ${o.amps}`)
     else if (o && 'watts' in o) lines.push(`B${i} ${n} ${p} I=(${o.watts})/max(${across(d.id)},${LOWEST_V})`)
     else if (o && 'volts' in o) lines.push(`V${i} e${i} ${n} ${o.volts}`, `RI${i} e${i} ${p} ${o.ohms}`)
@@ -73,11 +93,18 @@ export function deckOf(c: Case, raw: string): string {
     else if (d.emf !== undefined)
       lines.push(`V${i} e${i} ${n} ${d.emf}`, `RI${i} e${i} ${p} ${d.internalResistance}`)
   })
+  // Steps of the simulator's own search go to and fro over the bends of stretches; a capacitor across each lets it run
+  // into its steady state in time instead.
+  const bent = c.operations.flatMap(([id, o]) => ('stretches' in o ? [{ id, list: o.stretches }] : []))
+  bent.forEach(({ id, list }, i) => {
+    const { positive, negative } = devices.get(id)!
+    lines.push(`C${i} ${node(positive)} ${node(negative)} 0.001 IC=${list[list.length - 1]!.fromV}`)
+  })
   lines.push(
-    '.options reltol=1e-11 vntol=1e-12 abstol=1e-13 itl1=1000 gmin=1e-18',
+    '.options reltol=1e-11 vntol=1e-12 abstol=1e-13 itl1=1000 itl4=100 gmin=1e-18',
     '.control',
     'set filetype=ascii',
-    'op',
+    bent.length > 0 ? `tran 0.01 ${UNTIL_S} 0 5 uic` : 'op',
     `write ${raw}`,
     'quit 0',
     '.endc',
@@ -100,7 +127,7 @@ export function simulate(c: Case): number[] {
   }
 }
 
-/** Reads the simulator's ASCII result: a list of variables, then one value for each. */
+/** Reads the simulator's ASCII result: a list of variables, then one value for each, at the last of its points. */
 function voltagesOf(c: Case, text: string): number[] {
   const lines = text.split('\n').map((line) => line.trim())
   const names = lines
@@ -111,9 +138,10 @@ function voltagesOf(c: Case, text: string): number[] {
     .join(' ')
     .trim()
     .split(/\s+/)
-    .slice(1)
+    .slice(-names.length)
     .map(Number)
   const at = new Map(names.map((name, i) => [name, values[i]!]))
+  if ((at.get('time') ?? UNTIL_S) < UNTIL_S) throw new Error(`${c.name}: stopped at ${at.get('time')} s`)
   const grounds = new Set(c.grounds)
   return c.form.nodes.map((id, i) => {
     if (grounds.has(id)) return 0

@@ -1,10 +1,12 @@
 /**
  * Writes the stored cases: `npx tsx tests/reference/ngspice/make.ts`, where ngspice is installed. operating-*: a
  * network form, its operating point and the node voltages that ngspice's batch run gave. shorts.json: seeds of such
- * systems with what a short circuit at a node drives, batteries alone feeding it.
+ * systems with what a short circuit at a node drives, batteries alone feeding it. charging-*: systems with chargers in
+ * bulk, absorption and float.
  */
 import { writeFileSync } from 'node:fs'
 import { operatingCase, shortCase } from './cases'
+import { CHARGING_SEEDS, chargingCase } from './charging'
 import { simulate } from './deck'
 
 for (const [seed, ways] of [
@@ -15,6 +17,15 @@ for (const [seed, ways] of [
 ] as const) {
   const c = operatingCase(seed, ways)
   const file = new URL(`./operating-${seed}.json`, import.meta.url)
+  writeFileSync(
+    file,
+    `${JSON.stringify({ ...c, source: 'ngspice, batch run', volts: simulate(c) }, null, 1)}\n`,
+  )
+}
+
+for (const seed of CHARGING_SEEDS) {
+  const c = chargingCase(seed, 6)
+  const file = new URL(`./charging-${seed}.json`, import.meta.url)
   writeFileSync(
     file,
     `${JSON.stringify({ ...c, source: 'ngspice, batch run', volts: simulate(c) }, null, 1)}\n`,
