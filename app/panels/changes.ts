@@ -33,6 +33,10 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
         `${part(edit.part)}: ${name} ${shown(design, '', p?.values[edit.field])} → ${shown(design, '', edit.value)}`,
       ]
     }
+    case 'articles':
+      return edit.articles.map((a) => `Article ${a.number || a.key}`)
+    case 'making':
+      return ['How conductors are made up is changed']
     case 'own conductors':
       return edit.own.map(({ name }) => `Own conductor: ${name}`)
     case 'reconnect': {
@@ -67,6 +71,8 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
     case 'mirror':
     case 'turn':
       return edit.parts.map((id) => `${part(id)} is ${edit.do === 'turn' ? 'turned' : 'mirrored'}`)
+    case 'follow':
+      return edit.parts.map((id) => `${part(id)} stands as in the single-line view`)
     case 'move':
       return edit.to.map((m) => `${part(m.part)} is moved`)
     case 'rules':

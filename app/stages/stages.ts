@@ -1,5 +1,5 @@
-import { type LucideIcon, PencilRuler } from 'lucide-react'
-import type { ComponentType, LazyExoticComponent } from 'react'
+import { type LucideIcon, PencilRuler, Printer, Table2 } from 'lucide-react'
+import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
 import type { Stage } from '../store/view'
 
 /** A stage of the job with a page of its own; the drawing has the canvas instead. */
@@ -15,4 +15,18 @@ export interface StageRow {
 /** Every stage, in the order of the job. */
 export const STAGES: readonly StageRow[] = [
   { key: 'drawing', title: 'Drawing', about: 'Draw, check and size', icon: PencilRuler, page: null },
+  {
+    key: 'schedules',
+    title: 'Schedules',
+    about: 'Conductors, cut list, fuses, parts: made from the drawing',
+    icon: Table2,
+    page: lazy(() => import('./schedules/SchedulesPage')),
+  },
+  {
+    key: 'packs',
+    title: 'Packs',
+    about: 'On paper: for designer, workshop and customer',
+    icon: Printer,
+    page: lazy(() => import('./packs/PacksPage')),
+  },
 ]

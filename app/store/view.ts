@@ -11,7 +11,6 @@ export type Overlay =
   | { readonly is: 'designs' }
   | { readonly is: 'keys' }
   | { readonly is: 'cautions' }
-  | { readonly is: 'print' }
   | { readonly is: 'size-it'; readonly selection: Selection | null }
   | { readonly is: 'earlier' }
   | { readonly is: 'reconnect'; readonly conductor: ConductorId; readonly end: 'from' | 'to' }
@@ -24,7 +23,7 @@ export type Overlay =
     }
 
 /** A stage of the job: each has the whole table to itself. */
-export type Stage = 'drawing' | 'schedules' | 'bench' | 'commissioning' | 'handover' | 'revisions'
+export type Stage = 'drawing' | 'schedules' | 'bench' | 'commissioning' | 'handover' | 'revisions' | 'packs'
 
 /** Where the canvas should look next. A new object each time, so that asking twice works twice. */
 export type LookAt =

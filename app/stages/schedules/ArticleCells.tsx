@@ -1,0 +1,63 @@
+import { ARTICLE_BOUNDS, type Article, makingOf, type ScheduleRow } from '../../../engine'
+import { NumberInput } from '../../panels/NumberInput'
+import { TextInput } from '../../panels/TextInput'
+import { doEdit, useOpen } from '../../store/open'
+import { remember } from './articlebook'
+
+export function ArticleHeads() {
+  const currency = useOpen((s) => makingOf(s.design).currency)
+  return (
+    <>
+      <th scope="col">Own article no.</th>
+      <th scope="col">Price of one{currency && `, ${currency}`}</th>
+      <th scope="col">Weight of one</th>
+    </>
+  )
+}
+
+/** What the workshop knows of one row, to be typed in; kept in the design, and in this browser for the next one. */
+export function ArticleCells({ row }: { row: ScheduleRow }) {
+  const writing = useOpen((s) => s.hold === 'writing')
+  const known = useOpen((s) => s.design.articles?.find((a) => a.key === row.key))
+  const article: Article = known ?? { key: row.key, number: '', price: null, weightKg: null }
+  const what = String(row.cells.what ?? row.name)
+  const set = (change: Partial<Article>) => {
+    const next = { ...article, ...change }
+    if (doEdit(`Article of ${what}`, { do: 'articles', articles: [next] })) remember([next])
+  }
+  const { price, weightKg } = ARTICLE_BOUNDS
+  return (
+    <>
+      <td className="entry">
+        <TextInput
+          label={`Own article number of ${what}`}
+          value={article.number}
+          disabled={!writing}
+          onChange={(number) => set({ number: number.slice(0, 80) })}
+        />
+      </td>
+      <td className="entry">
+        <NumberInput
+          label={`Price of one ${what}`}
+          unit=""
+          value={article.price}
+          min={price[0]}
+          max={price[1]}
+          disabled={!writing}
+          onChange={(price) => set({ price })}
+        />
+      </td>
+      <td className="entry">
+        <NumberInput
+          label={`Weight of one ${what}`}
+          unit="kg"
+          value={article.weightKg}
+          min={weightKg[0]}
+          max={weightKg[1]}
+          disabled={!writing}
+          onChange={(weightKg) => set({ weightKg })}
+        />
+      </td>
+    </>
+  )
+}

@@ -1,0 +1,30 @@
+import { missingIn, missingWords, type Schedule } from '../../../engine'
+
+/** What the figures of a table stand on, and why some are missing. */
+export function ScheduleWords({ schedule }: { schedule: Schedule }) {
+  const missing = missingIn(schedule)
+  return (
+    <section className="words" aria-label="Notes to this table">
+      {missing.length > 0 && (
+        <>
+          <h3>Not known</h3>
+          <ul>
+            {missing.map((m) => (
+              <li key={m.reason}>{missingWords(m)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <h3>What the figures stand on</h3>
+      <ul>
+        {schedule.notes.map((note) => (
+          <li key={note}>{note}</li>
+        ))}
+        <li>
+          Made from the drawing each time it changes. Nothing in it can be typed over, so it cannot be out of
+          step.
+        </li>
+      </ul>
+    </section>
+  )
+}
