@@ -19,9 +19,10 @@ export function App() {
     <div className={drawing ? 'app' : 'app elsewhere'}>
       <TopStrip />
       <Rail />
-      {drawing && <ShelfOfParts />}
+      <ShelfOfParts />
       <Canvas />
-      {drawing ? <Beside /> : <StagePage />}
+      <Beside />
+      <StagePage />
       <FirstCautions />
       <StatusLine />
       <Overlays />
