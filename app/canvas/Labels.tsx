@@ -11,6 +11,7 @@ import { useHand } from '../store/hand'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
+import { laidOutSeen, useSeen } from '../store/seen'
 import { useView } from '../store/view'
 import { Marks } from '../symbols/Marks'
 import { linePath } from '../symbols/shape'
@@ -49,8 +50,8 @@ const StandingWords = memo(function StandingWords(of: PartWordsProps) {
 
 /** The words of a part, where it stands in the design. */
 export const PartWords = memo(function PartWords({ label, part, zoom }: PartWordsProps) {
-  const now = useOpen((s) => partById(s.design, part))
-  const before = useLatest((s) => s.laidOut && partById(s.laidOut, part))
+  const now = useSeen((s) => partById(s, part))
+  const before = useLatest(() => partBefore(part))
   const words = useLatest((s) => s.scene && wordsBesideParts(s.scene, zoom).get(label))
   if (!now || !before || !words) return null
   // Flags with numbers of notes are drawn while the words stand as they were laid out.
@@ -70,12 +71,12 @@ const RunLabel = memo(function RunLabel({
   run: ConductorId
   zoom: number
 }) {
-  const stands = useOpen((s) => {
-    const { laidOut } = useLatest.getState()
-    const c = conductorById(s.design, run)
+  const stands = useSeen((seen) => {
+    const laidOut = laidOutSeen()
+    const c = conductorById(seen, run)
     if (!laidOut || !c) return false
     return [c.from.part, c.to.part].every((id) => {
-      const now = partById(s.design, id)
+      const now = partById(seen, id)
       const then = partById(laidOut, id)
       return now && then && now.x === then.x && now.y === then.y && now.turn === then.turn
     })
@@ -120,4 +121,10 @@ function Drawn({ label, words, dx, dy }: DrawnProps) {
       </g>
     </g>
   )
+}
+
+/** A part as the newest layout has it. */
+function partBefore(id: PartId) {
+  const laidOut = laidOutSeen()
+  return laidOut && partById(laidOut, id)
 }

@@ -13,6 +13,7 @@ import { usePainted } from '../lenses/painted'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
+import { laidOutSeen, useSeen } from '../store/seen'
 import { select, toggleConductor, useView } from '../store/view'
 import { linePath } from '../symbols/shape'
 import { FlowLine } from '../tryit/FlowLine'
@@ -34,8 +35,8 @@ interface RunDrawingProps {
 /** One conductor on the sheet, with a wide unseen line to catch the pointer. */
 export const RunDrawing = memo(function RunDrawing({ conductor, fromBy, toBy, way }: RunDrawingProps) {
   const { id, from, to } = conductor
-  const fromPart = useOpen((s) => partById(s.design, from.part))
-  const toPart = useOpen((s) => partById(s.design, to.part))
+  const fromPart = useSeen((s) => partById(s, from.part))
+  const toPart = useSeen((s) => partById(s, to.part))
   const laid = useLatest((s) => laidOf(s.scene, id))
   const selected = useView((s) => s.conductors.has(id))
   const trouble = useRunTrouble(id)
@@ -46,7 +47,7 @@ export const RunDrawing = memo(function RunDrawing({ conductor, fromBy, toBy, wa
   const a = endOf(fromPart, from, fromBy)
   const b = endOf(toPart, to, toBy)
   if (!a || !b) return null
-  const { laidOut } = useLatest.getState()
+  const laidOut = laidOutSeen()
   const follows = wayOf(laid, a, b, (p) => (laidOut ? partById(laidOut, p) : undefined))
   const points = way ?? follows.points
   const d = linePath(points)

@@ -1,11 +1,11 @@
 import { boundsOf, sceneText, textsIn } from '../../engine'
-import { useOpen } from '../store/open'
+import { seenDesign } from '../store/seen'
 import { useView } from '../store/view'
 
 /** After drawing a frame around parts: the conductors and the texts among them are selected too. */
 export function selectAmong(): void {
   const { parts, view } = useView.getState()
-  const { design } = useOpen.getState()
+  const design = seenDesign()
   const among = design.conductors.filter((c) => parts.has(c.from.part) && parts.has(c.to.part))
   const inside = design.parts.filter((p) => parts.has(p.id))
   const bounds = inside.length > 0 ? boundsOf(inside) : null

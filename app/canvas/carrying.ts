@@ -1,7 +1,7 @@
 import { type RefObject, useEffect } from 'react'
 import { partById } from '../../engine'
 import { useHand, useMotion } from '../store/hand'
-import { useOpen } from '../store/open'
+import { seenDesign } from '../store/seen'
 import { PX } from './scale'
 
 /**
@@ -44,6 +44,6 @@ function elementsOf(box: HTMLElement | null, parts: ReadonlySet<string>): Map<st
 }
 
 function move(element: HTMLElement, id: string, dx: number, dy: number): void {
-  const part = partById(useOpen.getState().design, id)
+  const part = partById(seenDesign(), id)
   if (part) element.style.transform = `translate(${(part.x + dx) * PX}px,${(part.y + dy) * PX}px)`
 }

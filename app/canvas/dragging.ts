@@ -2,13 +2,14 @@ import { useMemo } from 'react'
 import type { OnNodeDrag, SelectionDragHandler } from 'reactflow'
 import { partById, snap } from '../../engine'
 import { carry, putDown } from '../store/hand'
-import { doEdit, useOpen } from '../store/open'
+import { doEdit } from '../store/open'
+import { inThisView, seenDesign } from '../store/seen'
 import type { PartNodeType } from './PartNode'
 import { PX } from './scale'
 
 function drag(nodes: readonly PartNodeType[]): void {
   const [first] = nodes
-  const part = first && partById(useOpen.getState().design, first.id)
+  const part = first && partById(seenDesign(), first.id)
   if (!part) return
   carry(
     nodes.map((n) => n.id),
@@ -20,10 +21,11 @@ function drop(nodes: readonly PartNodeType[]): void {
   putDown()
   const to = nodes.map((n) => ({ part: n.id, x: snap(n.position.x / PX), y: snap(n.position.y / PX) }))
   const moved = to.some(({ part, x, y }) => {
-    const before = partById(useOpen.getState().design, part)
+    const before = partById(seenDesign(), part)
     return before && (before.x !== x || before.y !== y)
   })
-  if (moved) doEdit(nodes.length === 1 ? 'Move part' : `Move ${nodes.length} parts`, { do: 'move', to })
+  if (moved)
+    doEdit(nodes.length === 1 ? 'Move part' : `Move ${nodes.length} parts`, inThisView({ do: 'move', to }))
 }
 
 /** Dragging by hand: parts are carried while it lasts, one edit when it ends. */

@@ -4,6 +4,7 @@ import { boxOf, conductorById, type Design, partById } from '../../engine'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
+import { seenDesign } from '../store/seen'
 import { type LookAt, useView } from '../store/view'
 import type { PartNodeType } from './PartNode'
 import { PX } from './scale'
@@ -25,7 +26,7 @@ export function useLookAt(): void {
       void flow.zoomTo(flow.getZoom() * wish.by)
       return
     }
-    const box = boxFor(useOpen.getState().design, wish)
+    const box = boxFor(seenDesign(), wish)
     if (!box) {
       // An empty sheet is looked at in the size that drawing is done in, whatever lay there before.
       if (wish.at === 'all') void flow.setViewport({ x: 0, y: 0, zoom: 1 })
@@ -37,7 +38,7 @@ export function useLookAt(): void {
     if (wish.at === 'all') {
       void flow.fitBounds(bounds, { padding: 0.03, duration })
       return whenLaidOut(() => {
-        const whole = boxFor(useOpen.getState().design, wish)
+        const whole = boxFor(seenDesign(), wish)
         if (whole) void flow.fitBounds(rectOf(whole), { padding: 0.03, duration })
       })
     }

@@ -2,6 +2,7 @@ import { useCallback, useLayoutEffect, useState } from 'react'
 import { applyNodeChanges, type NodeChange } from 'reactflow'
 import { boxOf, type Part } from '../../engine'
 import { useOpen } from '../store/open'
+import { useSeen } from '../store/seen'
 import { useView } from '../store/view'
 import { isAdding } from './adding'
 import { isShown } from './drawn'
@@ -13,7 +14,7 @@ import { PX } from './scale'
  * while a hand drags it. Nodes of untouched parts keep their identity, so that nothing else is drawn again.
  */
 export function useNodes() {
-  const parts = useOpen((s) => s.design.parts)
+  const parts = useSeen((s) => s.parts)
   const readOnly = useOpen((s) => s.hold !== 'writing')
   const selected = useView((s) => s.parts)
   const view = useView((s) => s.view)

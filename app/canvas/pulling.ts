@@ -4,7 +4,9 @@ import { setPulled } from '../store/hand'
 import { laidOf } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { doEdit, nextUndo, undo, useOpen } from '../store/open'
+import { pathEdit } from '../store/path'
 import { refuse } from '../store/say'
+import { seenDesign } from '../store/seen'
 import { sheetPoint } from '../store/sheetpoint'
 import { select, useView } from '../store/view'
 import { isHeld, type Pulled, pull, stretchAt } from './segments'
@@ -15,7 +17,7 @@ const SLACK_PX = 4
 /** Takes hold of a stretch of a conductor: it follows the pointer, and one edit is made when it is let go. */
 export function takeHold(e: PointerEvent<SVGPathElement>, id: ConductorId): void {
   const points = laidOf(useLatest.getState().scene, id)?.points
-  const conductor = conductorById(useOpen.getState().design, id)
+  const conductor = conductorById(seenDesign(), id)
   const from = sheetPoint(e.clientX, e.clientY)
   const touch = e.pointerType !== 'mouse' && !useView.getState().conductors.has(id)
   if (e.button !== 0 || e.shiftKey || touch || !points || !conductor || !from) return
@@ -54,7 +56,7 @@ export function takeHold(e: PointerEvent<SVGPathElement>, id: ConductorId): void
 function hold(id: ConductorId, number: string, held: readonly XY[]): void {
   const name = `Lay ${number} by hand`
   const path = held.map(([x, y]) => ({ x, y }))
-  if (!doEdit(name, { do: 'conductor', conductors: [id], set: { path } })) {
+  if (!doEdit(name, pathEdit(id, path))) {
     setPulled(null)
     return
   }

@@ -11,6 +11,7 @@ import { usePointer } from './hand'
 import { removeZone } from './onsheet'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
+import { seenDesign } from './seen'
 import { clearSelection, select, useView } from './view'
 
 /** What was copied last; it stays when another design is opened, so that parts can be carried across. */
@@ -39,7 +40,7 @@ const counted = ({ parts, conductors, texts = [] }: Counted) => {
 const many = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
 
 export function copy(): void {
-  clip = copyOf(useOpen.getState().design, selection())
+  clip = copyOf(seenDesign(), selection())
   say(`Copied ${counted(clip)}.`)
 }
 
@@ -55,12 +56,12 @@ export function pasteHere(): void {
     return
   }
   const [x, y] = usePointer.getState().at ?? useView.getState().middle
-  add('Paste', pasteEdit(useOpen.getState().design, clip, { x, y }))
+  add('Paste', pasteEdit(seenDesign(), clip, { x, y }))
 }
 
 export function duplicate(): void {
   const { parts, texts } = useView.getState()
-  if (parts.size + texts.size > 0) add('Duplicate', duplicateEdit(useOpen.getState().design, selection()))
+  if (parts.size + texts.size > 0) add('Duplicate', duplicateEdit(seenDesign(), selection()))
 }
 
 function add(name: string, edit: EditOf<'add'>): void {

@@ -1,20 +1,30 @@
-import { arrangeEdit, conductorById, type Selection } from '../../engine'
+import { conductorById, type Selection } from '../../engine'
 import { saveToDisk } from '../files/session'
 import { LENSES, type Lens } from '../lenses/lens'
 import { stepStage } from '../stages/step'
 import { toggleTrying } from '../tryit/trial'
+import { arrangeAll, arrangeSelected, followSingleLine, nothingToFollow } from './arranging'
 import { copy, cut, duplicate, pasteHere, removeSelected } from './clip'
 import { usePointer } from './hand'
-import { useLatest } from './latest'
 import { lineUp, spread } from './lineup'
 import { nudge } from './nudge'
 import { outlineSelected, stretchZone, writeHere } from './onsheet'
-import { doEdit, redo, undo, useOpen } from './open'
+import { redo, undo, useOpen } from './open'
 import { heldByHand, runFreely } from './runfreely'
 import { say } from './say'
 import { stepFinding } from './stepfinding'
 import { mirrorSelected, turnSelected } from './turning'
-import { clearSelection, lookAt, lookAtAll, select, setOverlay, setView, turnLens, useView } from './view'
+import {
+  clearSelection,
+  lookAt,
+  lookAtAll,
+  select,
+  setOverlay,
+  setStage,
+  setView,
+  turnLens,
+  useView,
+} from './view'
 
 export interface Command {
   readonly title: string
@@ -177,16 +187,28 @@ export const COMMANDS = define({
     title: 'Arrange the whole drawing',
     group: 'Drawing',
     keys: ['A'],
-    run: () => {
-      if (doEdit('Arrange', arrangeEdit(useOpen.getState().design, useLatest.getState().answers))) lookAtAll()
-    },
+    run: arrangeAll,
+  },
+  'arrange-selected': {
+    title: 'Arrange the selected parts',
+    group: 'Drawing',
+    keys: ['Shift A'],
+    off: () => useView.getState().parts.size < 2,
+    run: arrangeSelected,
+  },
+  'follow-single-line': {
+    title: 'Place as in the single-line view',
+    group: 'Drawing',
+    keys: [],
+    off: nothingToFollow,
+    run: followSingleLine,
   },
   print: {
-    title: 'Schematic on paper',
-    group: 'Drawing',
+    title: 'Packs: preview and PDF',
+    group: 'Stages',
     keys: ['Ctrl P'],
     everywhere: true,
-    run: () => setOverlay({ is: 'print' }),
+    run: () => setStage('packs'),
   },
   save: {
     title: 'Save to a file',

@@ -10,6 +10,7 @@ import {
 import { usePointer } from './hand'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
+import { inThisView, seenDesign } from './seen'
 import { clearSelection, select, selectZone, setPen, useView } from './view'
 
 /** Outlines and texts on the sheet: what commands and the hand do to them. */
@@ -42,11 +43,19 @@ export function removeZone(id: string): void {
 
 export function moveZone(zone: Zone, dx: number, dy: number): void {
   if (dx !== 0 || dy !== 0)
-    doEdit(`Move outline ${zone.name}`, moveZoneEdit(useOpen.getState().design, zone, dx, dy))
+    doEdit(`Move outline ${zone.name}`, inThisView(moveZoneEdit(seenDesign(), zone, dx, dy)))
 }
 
 export function resizeZone(zone: Zone, x: number, y: number, w: number, h: number): void {
-  const edit = resizeZoneEdit(useOpen.getState().design, zone, { x, y, w, h })
+  // In a view of its own layout an outline stands elsewhere: what its edges move by is what counts.
+  const seen = seenDesign().zones?.find((z) => z.id === zone.id) ?? zone
+  const wanted = {
+    x: zone.x + x - seen.x,
+    y: zone.y + y - seen.y,
+    w: zone.w + w - seen.w,
+    h: zone.h + h - seen.h,
+  }
+  const edit = resizeZoneEdit(useOpen.getState().design, zone, wanted)
   doEdit(`Resize outline ${zone.name}`, edit)
 }
 

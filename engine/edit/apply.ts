@@ -7,6 +7,7 @@ import { done } from './change'
 import { applyRecord } from './commissioning'
 import { applyConductor } from './conductor'
 import type { Edit, EditResult } from './edit'
+import { applyFollow } from './follow'
 import { applyHandover } from './handover'
 import { applyIssue, applyTakeBack } from './issue'
 import { applyJoin } from './join'
@@ -42,6 +43,8 @@ function applied(design: Design, edit: Edit): EditResult {
       return applyRemove(design, edit)
     case 'move':
       return applyMove(design, edit)
+    case 'follow':
+      return applyFollow(design, edit)
     case 'turn':
       return applyTurn(design, edit)
     case 'mirror':

@@ -54,14 +54,15 @@ function placedAt(design: Design, clip: Clip, at: Place): EditOf<'add'> {
   const conductorIds = new Map(clip.conductors.map((c) => [c.id, naming.conductorId()]))
   return {
     do: 'add',
-    parts: clip.parts.map((p) => ({
+    // A copy stands where it was put, in every view.
+    parts: clip.parts.map(({ at: _at, ...p }) => ({
       ...p,
       id: partIds.get(p.id)!,
       designation: naming.designation(letterOf(p)),
       x: snap(p.x + dx),
       y: snap(p.y + dy),
     })),
-    conductors: clip.conductors.map((c) => ({
+    conductors: clip.conductors.map(({ pathIn: _pathIn, ...c }) => ({
       ...c,
       id: conductorIds.get(c.id)!,
       number: naming.number(),

@@ -16,7 +16,9 @@ export function conductorFault(design: Design, conductor: Conductor, set: Conduc
     feedFault(design, conductor, set.returnOf) ??
     figureFault(design, set) ??
     ownFigureFault(set.designCurrent) ??
-    pathFault(set.path)
+    pathFault(set.path) ??
+    pathFault(set.pathIn?.['both-poles']) ??
+    pathFault(set.pathIn?.data)
   )
 }
 

@@ -10,6 +10,7 @@ import type {
   Settings,
   SheetText,
   TerminalRef,
+  ViewKey,
   Zone,
 } from '../model/design'
 import type { Value } from '../model/fields'
@@ -35,6 +36,14 @@ export type Edit =
   | {
       readonly do: 'move'
       readonly to: readonly { readonly part: PartId; readonly x: number; readonly y: number }[]
+      /** The view that it is done in. Default: the single-line one, which the others follow. */
+      readonly view?: ViewKey
+    }
+  | {
+      /** Parts stand again where the single-line view has them, and their conductors run as there. */
+      readonly do: 'follow'
+      readonly parts: readonly PartId[]
+      readonly view: Exclude<ViewKey, 'single-line'>
     }
   | { readonly do: 'turn'; readonly parts: readonly PartId[]; readonly by: 90 | 180 | 270 }
   | { readonly do: 'mirror'; readonly parts: readonly PartId[] }
@@ -95,6 +104,7 @@ export type ConductorChange = Partial<
     | 'designCurrent'
     | 'remark'
     | 'path'
+    | 'pathIn'
   >
 >
 

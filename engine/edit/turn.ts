@@ -1,5 +1,6 @@
 import { boxOf } from '../kinds/place'
-import type { Design, Part, Turn } from '../model/design'
+import type { Design, Part, Place, Turn } from '../model/design'
+import { inEachView } from '../model/inviews'
 import { partById } from '../model/lookup'
 import { done, withParts } from './change'
 import type { EditOf, EditResult } from './edit'
@@ -19,7 +20,8 @@ function turned(part: Part, by: 90 | 180 | 270): Part {
   const { w, h } = boxOf(part)
   // Cut towards zero, so that turning back undoes the half step as well.
   const shift = Math.trunc((w - h) / 2 / GRID) * GRID
-  return { ...part, turn, x: bounded(part.x + shift), y: bounded(part.y - shift) }
+  const about = ({ x, y }: Place): Place => ({ x: bounded(x + shift), y: bounded(y - shift) })
+  return { ...part, turn, ...about(part), ...(part.at ? { at: inEachView(part.at, about) } : {}) }
 }
 
 const bounded = (at: number): number => Math.min(FURTHEST, Math.max(-FURTHEST, at))

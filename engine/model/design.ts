@@ -3,8 +3,8 @@ import type { OwnRules } from '../tables/ownrules'
 import type { OwnConductor } from '../tables/ownsizes'
 import type { Surround } from '../tables/surround'
 import type { Metres, Millimetres } from '../units'
-import type { TestRecord } from './commissioning'
 import type { Bench } from './bench'
+import type { TestRecord } from './commissioning'
 import type { Values } from './fields'
 import type { Handover } from './handover'
 import type { Level } from './level'
@@ -22,6 +22,20 @@ export interface TerminalRef {
 
 export type Turn = 0 | 90 | 180 | 270
 
+/** single-line: feed and return as one line; both-poles: every conductor; data: links only. */
+export type ViewKey = 'single-line' | 'both-poles' | 'data'
+
+export interface Place {
+  readonly x: Millimetres
+  readonly y: Millimetres
+}
+
+/** What a view other than the single-line one has of its own. */
+export interface InViews<T> {
+  readonly 'both-poles'?: T
+  readonly data?: T
+}
+
 export interface Part {
   /** Permanent and opaque: "p12". */
   readonly id: PartId
@@ -36,6 +50,8 @@ export interface Part {
   /** Top left corner of the turned symbol box, on the 2.5 mm grid. */
   readonly x: Millimetres
   readonly y: Millimetres
+  /** Where it was moved by hand in other views than the single-line one; absent: they follow that one. */
+  readonly at?: InViews<Place>
   readonly turn: Turn
   readonly mirrored: boolean
   readonly values: Values
@@ -73,7 +89,9 @@ export interface Conductor {
   readonly designCurrent: { readonly amps: number; readonly reason: string } | null
   readonly remark: string
   /** Corner points of segments that were dragged by hand; empty: routed freely. */
-  readonly path: readonly { readonly x: Millimetres; readonly y: Millimetres }[]
+  readonly path: readonly Place[]
+  /** The same of other views than the single-line one; absent: they follow that one. */
+  readonly pathIn?: InViews<readonly Place[]>
 }
 
 export type SystemVoltage = 12 | 24 | 48
@@ -121,7 +139,7 @@ export interface SheetText {
   /** One line or more. */
   readonly text: string
   /** The view that it belongs to. */
-  readonly view: 'all' | 'single-line' | 'both-poles' | 'data'
+  readonly view: 'all' | ViewKey
   /** Top left corner, on the 2.5 mm grid. */
   readonly x: Millimetres
   readonly y: Millimetres

@@ -8,6 +8,7 @@ import { RUN_LIMITS } from './runlimits'
 import { articleSchema, makingSchema } from './schemabuying'
 import {
   coordinate,
+  corners,
   FURTHEST_MM,
   figure,
   flag,
@@ -87,6 +88,12 @@ export const partSchema = z.looseObject({
   location: text(200).default(''),
   x: coordinate().default(0),
   y: coordinate().default(0),
+  at: z
+    .looseObject(
+      { 'both-poles': point().exactOptional(), data: point().exactOptional() },
+      says('places by view: both-poles, data'),
+    )
+    .exactOptional(),
   turn: z
     .union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)], says('0, 90, 180 or 270'))
     .default(0),
@@ -125,7 +132,13 @@ export const conductorSchema = z.looseObject({
   bunched: z.int(says(A_COUNT)).min(1, says(A_COUNT)).max(RUN_LIMITS.mostBunched, says(A_COUNT)).default(1),
   designCurrent: ownFigure().nullable().default(null),
   remark: text(2000).default(''),
-  path: z.array(point(), says('a list of points')).max(1000, says('at most 1000 points')).default([]),
+  path: corners().default([]),
+  pathIn: z
+    .looseObject(
+      { 'both-poles': corners().exactOptional(), data: corners().exactOptional() },
+      says('lists of points by view: both-poles, data'),
+    )
+    .exactOptional(),
 })
 
 export const acceptedSchema = z.looseObject(

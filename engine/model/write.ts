@@ -42,6 +42,7 @@ const PART = [
   'location',
   'x',
   'y',
+  'at',
   'turn',
   'mirrored',
   'values',
@@ -65,6 +66,7 @@ const CONDUCTOR = [
   'designCurrent',
   'remark',
   'path',
+  'pathIn',
 ]
 
 const TEST_RECORD = [

@@ -1,4 +1,5 @@
 import type { Answers } from '../calc/answers'
+import { designIn } from '../edit/designin'
 import type { Design } from '../model/design'
 import { contentOf, layoutOf } from './layout'
 import { extentOfLayout } from './layoutextent'
@@ -10,7 +11,8 @@ import type { Scene, SceneView } from './scene'
  * view, are kept where nothing has come in their way, so that a small edit moves little and costs little.
  * Cost: that of the router.
  */
-export function sceneOf(design: Design, answers: Answers | null, view: SceneView, previous?: Scene): Scene {
+export function sceneOf(whole: Design, answers: Answers | null, view: SceneView, previous?: Scene): Scene {
+  const design = designIn(whole, view)
   const before = previous?.view === view ? previous : undefined
   const layout = layoutOf(design, answers, contentOf(design, answers, view), [], before?.conductors)
   const labels = [...layout.partLabels, ...placeRunLabels(design, answers, layout, undefined, before).labels]

@@ -1,3 +1,4 @@
+import { designIn } from '../edit/designin'
 import { boxOf } from '../kinds/place'
 import type { ConductorId, Design, PartId } from '../model/design'
 import type { XY } from '../model/marks'
@@ -8,15 +9,16 @@ import { wiresOf } from './wires'
 
 /**
  * Ways of the conductors at some parts that stand `by` (mm) from where `scene` has them, everything else as it is
- * there: laid round all others where there is room, without laying the sheet out anew; those without a free way are left out. `design`: the one that the scene
- * shows. Cost: that of the router for those conductors; boxes and kept ways once over.
+ * there: laid round all others where there is room, without laying the sheet out anew; those without a free way are left out. `whole`: the
+ * design that the scene shows. Cost: that of the router for those conductors; boxes and kept ways once over.
  */
 export function reroutedWays(
-  design: Design,
+  whole: Design,
   scene: Scene,
   moved: ReadonlySet<PartId>,
   [dx, dy]: XY,
 ): ReadonlyMap<ConductorId, readonly XY[]> {
+  const design = designIn(whole, scene.view)
   const parts = design.parts.map((p) => (moved.has(p.id) ? { ...p, x: p.x + dx, y: p.y + dy } : p))
   const there: Design = { ...design, parts }
   const drawn = new Set(scene.parts.map((p) => p.id))

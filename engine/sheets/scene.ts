@@ -1,4 +1,4 @@
-import type { ConductorId, PartId, TerminalRef } from '../model/design'
+import type { ConductorId, PartId, TerminalRef, ViewKey } from '../model/design'
 import type { Mark, XY } from '../model/marks'
 import type { Millimetres } from '../units'
 
@@ -24,8 +24,7 @@ export interface Scene {
   }
 }
 
-/** single-line: feed and return as one line with the two-conductor tick; both-poles: every conductor; data: links only. */
-export type SceneView = 'single-line' | 'both-poles' | 'data'
+export type SceneView = ViewKey
 
 export interface ScenePart {
   readonly id: PartId

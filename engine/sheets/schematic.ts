@@ -1,5 +1,6 @@
 import type { Answers } from '../calc/answers'
 import { changesSince } from '../calc/compare/since'
+import { designIn } from '../edit/designin'
 import type { Design } from '../model/design'
 import type { Mark } from '../model/marks'
 import type { Finding } from '../rules/finding'
@@ -146,10 +147,13 @@ function drawnSheets(
   paper: Paper,
 ): Placed[] {
   const room = drawingArea(paper)
-  const power = drawingsOf(design, answers, withoutLinks(design, answers, view), room)
+  const inView = designIn(design, view)
+  const power = drawingsOf(inView, answers, withoutLinks(inView, answers, view), room)
   const linked = contentOf(design, answers, 'data')
   if (linked.shown.length === 0) return placedOn(power, paper, 1)
-  const near = linkDesign(design, linked)
+  // Links that were laid out by hand stay as they were; others are moved together.
+  const byHand = linked.parts.some((p) => p.at?.data)
+  const near = byHand ? designIn(design, 'data') : linkDesign(design, linked)
   const links = drawingsOf(near, answers, contentOf(near, answers, 'data'), room)
   return [...placedOn(power, paper, 1), ...placedOn(links, paper, power.length + 1)]
 }

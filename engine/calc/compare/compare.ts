@@ -27,11 +27,12 @@ const CALLED = ['revision', 'date']
 export function compareDesigns(before: Design, after: Design): Comparison {
   return {
     parts: things(before.parts, after.parts, ({ id }) => id, partChanges, {
-      moved: (a, b) => a.x !== b.x || a.y !== b.y || a.turn !== b.turn || a.mirrored !== b.mirrored,
+      moved: (a, b) =>
+        a.x !== b.x || a.y !== b.y || a.turn !== b.turn || a.mirrored !== b.mirrored || differIn('at', a, b),
       alike: (a, b) => a.kind === b.kind,
     }),
     conductors: things(before.conductors, after.conductors, ({ id }) => id, conductorChanges, {
-      moved: (a, b) => fieldChanges({ path: a.path }, { path: b.path }).length > 0,
+      moved: (a, b) => differIn('path', a, b) || differIn('pathIn', a, b),
     }),
     zones: things(before.zones, after.zones, ({ id }) => id, zoneChanges, {
       moved: (a, b) => isElsewhere(a, b) || a.w !== b.w || a.h !== b.h,
@@ -45,16 +46,19 @@ export function compareDesigns(before: Design, after: Design): Comparison {
   }
 }
 
+const differIn = <T extends object>(key: keyof T, a: T, b: T): boolean =>
+  fieldChanges({ [key]: a[key] }, { [key]: b[key] }).length > 0
+
 const partChanges = (a: Part, b: Part): FieldChange[] => [
   ...fieldChanges(a, b, {
-    skip: ['id', 'kind', 'x', 'y', 'turn', 'mirrored', 'values'],
+    skip: ['id', 'kind', 'x', 'y', 'at', 'turn', 'mirrored', 'values'],
     defaults: { notes: [] },
   }),
   ...valueChanges(a, b),
 ]
 
 const conductorChanges = (a: Conductor, b: Conductor): FieldChange[] =>
-  fieldChanges(laid(a, b), laid(b, a), { skip: ['id', 'path'], defaults: { locked: false } })
+  fieldChanges(laid(a, b), laid(b, a), { skip: ['id', 'path', 'pathIn'], defaults: { locked: false } })
 
 /** Where either states what lies round it, the other is compared by what its sheath says. */
 const laid = (c: Conductor, other: Conductor): Conductor =>

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { addPartEdit } from '../../../engine/edit/addpart'
 import { apply } from '../../../engine/edit/apply'
 import { duplicateEdit } from '../../../engine/edit/clip'
+import { designIn } from '../../../engine/edit/designin'
 import type { Edit } from '../../../engine/edit/edit'
 import { historyOf, push, redo, undo } from '../../../engine/edit/history'
 import { joinEdit } from '../../../engine/edit/joinedit'
@@ -25,6 +26,8 @@ const gesture: fc.Arbitrary<Gesture> = fc.record({
   pick: fc.tuple(fc.nat(9999), fc.nat(9999), fc.nat(9999), fc.nat(9999)),
 })
 
+const VIEWS = ['both-poles', 'data'] as const
+
 const one = <T>(list: readonly T[], pick: number): T | undefined => list[pick % Math.max(1, list.length)]
 
 function terminalIn(design: Design, part: number, terminal: number): TerminalRef | null {
@@ -44,7 +47,10 @@ function editFor(design: Design, { kind, pick: [a, b, c, d] }: Gesture): Edit | 
     return 'refused' in edit ? null : edit
   }
   if (!part) return null
-  if (kind < 62) return { do: 'move', to: [{ part: part.id, x: c - 5000, y: d - 5000 }] }
+  if (kind < 58) return { do: 'move', to: [{ part: part.id, x: c - 5000, y: d - 5000 }] }
+  if (kind < 61)
+    return { do: 'move', to: [{ part: part.id, x: c - 5000, y: d - 5000 }], view: one(VIEWS, a + b)! }
+  if (kind < 62) return { do: 'follow', parts: [part.id], view: b % 2 ? 'data' : 'both-poles' }
   if (kind < 67) return { do: 'turn', parts: [part.id], by: ([90, 180, 270] as const)[c % 3]! }
   if (kind < 70) return { do: 'mirror', parts: [part.id] }
   if (kind < 75) return { do: 'part', part: part.id, set: { name: `name ${c}`, designation: `Z${d % 40}` } }
@@ -74,7 +80,8 @@ function expectWhole(design: Design): void {
       const part = design.parts.find((p) => p.id === end.part)
       expect(part && terminalsOf(part).some((t) => t.key === end.terminal)).toBe(true)
     }
-  for (const p of design.parts) expect([p.x % 2.5, p.y % 2.5].map(Math.abs)).toEqual([0, 0])
+  for (const view of ['single-line', ...VIEWS] as const)
+    for (const p of designIn(design, view).parts) expect([p.x % 2.5, p.y % 2.5].map(Math.abs)).toEqual([0, 0])
 }
 
 const SEED = 20260304

@@ -12,23 +12,42 @@ import { SIZES } from '../../../engine/tables/sizes'
 import { design } from '../../build'
 
 const mm = fc.integer({ min: -8000, max: 8000 }).map((n) => n * 2.5 + 0)
+const place = fc.record({ x: mm, y: mm })
+const inViews = <T>(of: fc.Arbitrary<T>) => fc.record({ 'both-poles': of, data: of }, { requiredKeys: [] })
 const name = fc.string({ minLength: 1, maxLength: 40, unit: 'grapheme' }).filter((s) => s.length <= 40)
 const text = fc.string({ maxLength: 60, unit: 'binary' }).filter((s) => s.length <= 200)
 
 const part = (i: number): fc.Arbitrary<Part> =>
   fc
-    .record({
-      id: fc.constant(`p${i}`),
-      kind: fc.constantFrom(...KINDS.map((k) => k.key), 'unknown-kind'),
-      designation: fc.constant(`F${i}`),
-      name: text,
-      location: text,
-      x: mm,
-      y: mm,
-      turn: fc.constantFrom(0 as const, 90 as const, 180 as const, 270 as const),
-      mirrored: fc.boolean(),
-      values: fc.constant({}),
-    })
+    .record(
+      {
+        id: fc.constant(`p${i}`),
+        kind: fc.constantFrom(...KINDS.map((k) => k.key), 'unknown-kind'),
+        designation: fc.constant(`F${i}`),
+        name: text,
+        location: text,
+        x: mm,
+        y: mm,
+        turn: fc.constantFrom(0 as const, 90 as const, 180 as const, 270 as const),
+        mirrored: fc.boolean(),
+        values: fc.constant({}),
+        at: inViews(place),
+      },
+      {
+        requiredKeys: [
+          'id',
+          'kind',
+          'designation',
+          'name',
+          'location',
+          'x',
+          'y',
+          'turn',
+          'mirrored',
+          'values',
+        ],
+      },
+    )
     .map((p) => {
       const kind = KINDS.find((k) => k.key === p.kind)
       return {

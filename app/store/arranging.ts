@@ -1,0 +1,38 @@
+import { arrangeEdit, designIn } from '../../engine'
+import { useLatest } from './latest'
+import { doEdit, useOpen } from './open'
+import { say } from './say'
+import { inThisView, seenDesign } from './seen'
+import { lookAtAll, useView } from './view'
+
+/** Lays the whole drawing out for reading, in the view that one looks at. */
+export function arrangeAll(): void {
+  if (doEdit('Arrange', inThisView(arrangeEdit(seenDesign(), useLatest.getState().answers)))) lookAtAll()
+}
+
+/** The same with the selected parts alone, where they are. */
+export function arrangeSelected(): void {
+  const { parts } = useView.getState()
+  const edit = arrangeEdit(seenDesign(), useLatest.getState().answers, parts)
+  doEdit(`Arrange ${parts.size} parts`, inThisView(edit))
+}
+
+/** The parts that stand elsewhere in this view than in the single-line one: of the selection, or of all. */
+function ownPlaced(): readonly string[] {
+  const { view, parts } = useView.getState()
+  const { design } = useOpen.getState()
+  if (view === 'single-line' || designIn(design, view) === design) return []
+  return design.parts.filter((p) => p.at?.[view] && (parts.size === 0 || parts.has(p.id))).map((p) => p.id)
+}
+
+export const nothingToFollow = (): boolean => ownPlaced().length === 0
+
+/** Lets them stand where the single-line view has them, and follow it from now on. */
+export function followSingleLine(): void {
+  const { view } = useView.getState()
+  const parts = ownPlaced()
+  if (view === 'single-line' || parts.length === 0) return
+  const what = parts.length === 1 ? '1 part' : `${parts.length} parts`
+  if (doEdit(`Place ${what} as in the single-line view`, { do: 'follow', parts, view }))
+    say(`${what} placed as in the single-line view.`)
+}
