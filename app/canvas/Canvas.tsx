@@ -20,6 +20,7 @@ import { touchPart } from '../tryit/handles'
 import { TryBanner } from '../tryit/TryBanner'
 import { noteAdding } from './adding'
 import { selectAmong } from './among'
+import { useAnchor } from './anchor'
 import { useBusy } from './busy'
 import { ConductorLayer } from './ConductorLayer'
 import { useCarrying } from './carrying'
@@ -45,6 +46,7 @@ function Sheet() {
   const { box, onPointerMove, onMoveEnd } = useSpace()
   useCarrying(box)
   useLookAt()
+  useAnchor()
   const busy = useBusy()
   const trying = useView((s) => s.trying)
   const empty = useOpen((s) => s.hold !== 'loading' && s.design.parts.length === 0)
