@@ -34,6 +34,30 @@ export type { Clearing, DeviceFault, EndFault, FaultAnswers, StartAnswer } from 
 export { type FaultCase, GREATEST, LEAST, type NoFault } from './calc/faultsystem'
 export type { BranchKind, NetworkBranch, NetworkDevice, NetworkForm } from './calc/form'
 export { type LoadFlow, loadFlow, type NoLoadFlow } from './calc/loadflow'
+export { type Entered, newEntry, newSigning } from './calc/commissioning/newentry'
+export {
+  type CommissioningRecord,
+  type Counts,
+  commissioningRecord,
+  type EntryRecord,
+  type GroupRecord,
+  type ReadingRecord,
+  type ReadingState,
+  type StepRecord,
+} from './calc/commissioning/record'
+export type { Expected, Reading, StepCaution, StepGroup, TestStep } from './calc/commissioning/step'
+export { commissioningSteps } from './calc/commissioning/steps'
+export { type Comparison, type FieldChange, type ItemChanges, isUnchanged } from './calc/compare/changes'
+export { compareDesigns } from './calc/compare/compare'
+export { compareResults, type ResultChanges } from './calc/compare/results'
+export { type Standing, standingOf } from './calc/compare/standing'
+export { type LoadDrop, loadDrops, type NoDrop, sourcesOff } from './calc/drop'
+export { type Envelope, type EnvelopeResult, envelopes } from './calc/envelope'
+export { type FaultFlow, faultFlows, type NodeFaults, nodeFaults } from './calc/fault'
+export type { Clearing, DeviceFault, EndFault, FaultAnswers, StartAnswer } from './calc/faultanswers'
+export { type FaultCase, GREATEST, LEAST, type NoFault } from './calc/faultsystem'
+export type { BranchKind, NetworkBranch, NetworkDevice, NetworkForm } from './calc/form'
+export { type LoadFlow, loadFlow, type NoLoadFlow } from './calc/loadflow'
 export { type MeterAnswer, type MeterQuestion, type MeterRole, meter } from './calc/meters'
 export type { MeterStatement, NetworkFile } from './calc/networkfile'
 export { operate } from './calc/operate'
@@ -132,6 +156,7 @@ export {
 } from './model/bench'
 export { mergeBench } from './model/benchmerge'
 export { makingOf } from './model/buying'
+export type { TestEntry, TestRecord, TestSigning } from './model/commissioning'
 export type {
   Accepted,
   Conductor,
@@ -274,6 +299,22 @@ export { BUILT_WORDS, builtWords, STEP_WORDS } from './words/bench'
 export { broughtWords, conflictWords, deviceName, saidWords } from './words/benchbring'
 export { CHANGE_GROUPS, CHANGE_MARKS, CHANGE_WORDS, type ChangeKind, type ChangeRow } from './words/changerow'
 export { changeRows } from './words/changerows'
+export { STEP_CAUTIONS } from './words/commissioning/cautions'
+export { GROUP_WORDS } from './words/commissioning/groups'
+export { INSTRUMENT_WORDS, probeWords, readingWords } from './words/commissioning/readings'
+export { settingWords } from './words/commissioning/setting'
+export {
+  countsWords,
+  entryNotes,
+  expectedWords,
+  foundWords,
+  momentWords,
+  STATE_WORDS,
+  signingWords,
+  whoWhen,
+} from './words/commissioning/states'
+export { stepWords } from './words/commissioning/steps'
+export { type CommissioningSummary, commissioningSummary } from './words/commissioning/summary'
 export { acceptedWords, LEVEL_WORDS, sentence } from './words/findings'
 export { conductorName, figure, listed, partName } from './words/names'
 export { noOperatingWords, operatingNoteWords } from './words/operate'

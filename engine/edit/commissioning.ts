@@ -17,7 +17,7 @@ export function applyRecord(design: Design, { records }: EditOf<'record'>): Edit
     if (fault) return fault
   }
   if (records.length === 0) return done(design)
-  return done({ ...design, commissioning: [...(design.commissioning ?? []), ...records] })
+  return done({ ...design, commissioning: joined(design.commissioning ?? [], records) })
 }
 
 function entryFault(entry: TestEntry): Refusal | null {
@@ -50,14 +50,9 @@ const remarkFault = ({ remark, at }: TestRecord): Refusal | null => {
   return null
 }
 
-/**
- * The records of two devices as one: every line of both, each once, in the order in which they were made. The same
- * whichever comes first; nothing is lost. A line that both have with the same id is taken once.
- */
-export function mergedRecords(a: readonly TestRecord[], b: readonly TestRecord[]): readonly TestRecord[] {
-  const byId = new Map([...a, ...b].map((r) => [r.id, r]))
-  return [...byId.values()].sort(byTime)
-}
+/** In the order in which they were made, so that the records of two devices come out alike whichever is added to which. */
+const joined = (a: readonly TestRecord[], b: readonly TestRecord[]): readonly TestRecord[] =>
+  [...a, ...b].sort(byTime)
 
 /** By time, then by id, so that every device puts them in the same order. */
 export const byTime = (a: TestRecord, b: TestRecord): number =>

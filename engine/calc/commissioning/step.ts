@@ -67,7 +67,8 @@ export type NotExpected =
   | 'no-draw'
   | 'no-supply'
   | 'no-operating-point'
-  | 'no-rating'
+  | 'missing-run'
+  | 'no-internal-resistance'
   | 'no-threshold'
   | 'no-voltage'
   | 'no-array'
@@ -75,8 +76,6 @@ export type NotExpected =
   | 'no-lead'
   | 'joined-as-drawn'
   | 'not-joined'
-  | 'unknown-kind'
-  | 'no-state-without'
 
 export type Expected =
   /** A figure between bounds; null: no bound on that side. `usual`: what the calculation gives. */
@@ -87,8 +86,6 @@ export type Expected =
       readonly most: number | null
       readonly unit: StepUnit
       readonly against?: Against
-      /** A stand-in for a missing figure of the design moves it. */
-      readonly leansOn?: { readonly parts: readonly PartId[]; readonly conductors: readonly ConductorId[] }
     }
   /** Something that is so or is not. `what`: figures that it hangs on, in short: "3: 15 A". */
   | { readonly is: 'seen'; readonly what: string }
@@ -133,7 +130,6 @@ export type ReadingAsks =
   | 'closes-at'
   | 'stops-at'
   | 'set-at'
-  | 'draws'
 
 /** How the system is set before the readings are taken. What is not named stands as in the group before. */
 export interface Setting {
@@ -148,6 +144,8 @@ export interface Setting {
   readonly open?: readonly PartId[]
   /** Batteries that are taken off: fuse out or lead lifted. */
   readonly off?: readonly PartId[]
+  /** What shows the readings, and stays on. */
+  readonly stays?: readonly PartId[]
   /** Left out of 'all', as everything at once is more than something may carry. */
   readonly without?: readonly PartId[]
 }
@@ -191,7 +189,6 @@ export type StepTells =
   | 'load'
   | 'socket'
   | 'inverter'
-  | 'converter-input'
   | 'relay'
   | 'changeover'
   | 'latching'

@@ -48,9 +48,17 @@ export function commissioningSteps(design: Design): readonly TestStep[] {
   const known = remembered.get(design.parts)
   if (known && isSame(known.of, design)) return known.steps
   const rig = rigOf(design)
-  const steps = STEP_GROUPS.flatMap((group) => MAKERS[group](rig))
+  const steps = STEP_GROUPS.flatMap((group) => MAKERS[group](rig)).map((step) => withMonitor(rig, step))
   remembered.set(design.parts, { of: design, steps })
   return steps
+}
+
+/** The monitor stays on where something is switched. */
+function withMonitor({ monitor }: Rig, step: TestStep): TestStep {
+  const { isolated, loads } = step.setting
+  if (isolated || loads === undefined || monitor.length === 0) return step
+  const stays = monitor.filter((id) => !Array.isArray(loads) || !loads.includes(id))
+  return { ...step, setting: { ...step.setting, stays } }
 }
 
 const isSame = (a: Design, b: Design): boolean =>

@@ -1,4 +1,5 @@
 import { benchSection } from '../bench/bench.section'
+import { commissioningSection } from '../commissioning/commissioning.section'
 import { changesSection } from '../compared/changes.section'
 import { drawnSections } from './drawnsections'
 import { labelSection } from './labelsection'
@@ -11,5 +12,6 @@ export const PACK_SECTIONS: readonly PackSection[] = [
   changesSection,
   ...scheduleSections,
   benchSection,
+  commissioningSection,
   labelSection,
 ]

@@ -4,6 +4,7 @@ import { operate } from '../../operate'
 import type { PlannedDevice } from '../../operating/plan'
 import type { OperatingPoint } from '../../operating/state'
 import { ampsWithin, volts as liveVolts, notKnown } from '../expect'
+import { missingRuns, withoutIt } from '../guesses'
 import { INVERTER_SHARE, LOAD_AMPS, LOAD_SHARE } from '../practice'
 import { conductorsOn, polesOf } from '../probes'
 import { fullAndLow, isPoint, onlyThese, type Rig, switchedOn } from '../rig'
@@ -45,7 +46,8 @@ function loadStep(rig: Rig, x: PlannedDevice): TestStep {
     instrument: 'voltmeter',
     at: [positive, negative],
     conductors: [],
-    expected: because ?? liveVolts(...points.map((p) => p.devices.get(x.id)!.volts)),
+    expected:
+      because ?? missingRuns(rig, x.id) ?? liveVolts(...points.map((p) => p.devices.get(x.id)!.volts)),
   }
   return {
     key: `loads/${x.id}`,
@@ -63,8 +65,7 @@ function loadStep(rig: Rig, x: PlannedDevice): TestStep {
 function clampOf(rig: Rig, x: PlannedDevice, points: readonly OperatingPoint[]): ClampOf | null {
   const [full] = points
   if (!full) return null
-  const state = onlyThese(rig, [x.id])
-  const without = operate(rig.design, { ...state, loads: new Map([...rig.quiet.loads, [x.id, 0]]) })
+  const without = operate(rig.design, withoutIt(rig, x.id))
   if (!without.ok) return null
   const amps = Math.abs(full.devices.get(x.id)?.amps ?? 0)
   return { reading: 'amps', amps, without }
