@@ -23,17 +23,6 @@ export type {
 export { type BandPlot, fuseBandPlot, type PlotPoint } from './calc/bandplot'
 export type { NoEnvelope } from './calc/bounds'
 export { type BreakingCurrents, breakingCurrents } from './calc/breaking'
-export { type Comparison, type FieldChange, type ItemChanges, isUnchanged } from './calc/compare/changes'
-export { compareDesigns } from './calc/compare/compare'
-export { compareResults, type ResultChanges } from './calc/compare/results'
-export { type Standing, standingOf } from './calc/compare/standing'
-export { type LoadDrop, loadDrops, type NoDrop, sourcesOff } from './calc/drop'
-export { type Envelope, type EnvelopeResult, envelopes } from './calc/envelope'
-export { type FaultFlow, faultFlows, type NodeFaults, nodeFaults } from './calc/fault'
-export type { Clearing, DeviceFault, EndFault, FaultAnswers, StartAnswer } from './calc/faultanswers'
-export { type FaultCase, GREATEST, LEAST, type NoFault } from './calc/faultsystem'
-export type { BranchKind, NetworkBranch, NetworkDevice, NetworkForm } from './calc/form'
-export { type LoadFlow, loadFlow, type NoLoadFlow } from './calc/loadflow'
 export { type Entered, newEntry, newSigning } from './calc/commissioning/newentry'
 export {
   type CommissioningRecord,
@@ -75,6 +64,7 @@ export type {
   ShuntPoint,
 } from './calc/operating/state'
 export { usualState } from './calc/operating/usual'
+export { workedParts } from './calc/operating/worked'
 export type { Operation, Operations } from './calc/operation'
 export { type Prepared, prepare } from './calc/prepare'
 export {
@@ -135,13 +125,14 @@ export { type Clip, copyOf, duplicateEdit, pasteEdit, type Selection } from './e
 export { designIn } from './edit/designin'
 export type { ConductorChange, Edit, EditOf, EditResult, NoteLine, PartChange, Refusal } from './edit/edit'
 export { GRID, snap } from './edit/grid'
+export { newParagraph } from './edit/handover'
 export { type History, historyOf, push, redo, type Step, settle, undo } from './edit/history'
 export { type JoinEdit, joinEdit } from './edit/joinedit'
 export { newOwnConductor } from './edit/ownconductors'
 export { removeEdit } from './edit/removal'
 export { KINDS, kindOf } from './kinds/all'
 export { issuedDesign } from './kinds/issued'
-export { boxOf, symbolOf, terminalsOf } from './kinds/place'
+export { boxOf, symbolOf, terminalsOf, workedSymbolOf } from './kinds/place'
 export { readDesign } from './kinds/readdesign'
 export {
   BENCH_BOUNDS,
@@ -190,6 +181,7 @@ export type {
   Value,
   Values,
 } from './model/fields'
+export type { Handover, OwnParagraph } from './model/handover'
 export type { Kind, Pole, ShelfGroup, Side, SymbolDrawing, Terminal } from './model/kind'
 export { SHELF_GROUPS } from './model/kind'
 export { conductorById, conductorsAt, partById } from './model/lookup'
@@ -207,7 +199,7 @@ export { complete, initialRow, initialValues } from './model/values'
 export { writeDesign } from './model/write'
 export { type AcceptedFinding, sortAccepted } from './rules/accepted'
 export { lookedFor } from './rules/all'
-export { type Analysed, analyse } from './rules/analyse'
+export { type Analysed, analyse, analyser } from './rules/analyse'
 export { type BuiltAnalysed, builtFindings } from './rules/builtfindings'
 export { isThinner } from './rules/builtotherwise'
 export type { Figure, Finding, Level } from './rules/finding'
@@ -226,6 +218,7 @@ export {
 export { CAUTIONS, LAST_WORD } from './sheets/cautions'
 export { type AnalysedState, allChangeRows, analysedState } from './sheets/compared/changelist'
 export { sceneMarks } from './sheets/compared/scenemarks'
+export { handoverSheets } from './sheets/handover/sheets'
 export { LABEL_KINDS, type Label, type LabelKind, labelsOf } from './sheets/labelsheets/labels'
 export { type LabelSheetOptions, labelSheets } from './sheets/labelsheets/labelsheets'
 export { labelTable } from './sheets/labelsheets/labeltable'
@@ -316,6 +309,18 @@ export {
 export { stepWords } from './words/commissioning/steps'
 export { type CommissioningSummary, commissioningSummary } from './words/commissioning/summary'
 export { acceptedWords, LEVEL_WORDS, sentence } from './words/findings'
+export type {
+  Book,
+  Chapter,
+  Cover,
+  FuseLine,
+  PictureBand,
+  PictureWords,
+  Piece,
+} from './words/handover/book'
+export { CHAPTERS, type ChapterKey } from './words/handover/language'
+export { HANDOVER_LANGUAGES, handoverWords } from './words/handover/languages'
+export { handoverBook } from './words/handover/make'
 export { conductorName, figure, listed, partName } from './words/names'
 export { noOperatingWords, operatingNoteWords } from './words/operate'
 export { resultRows } from './words/resultrows'

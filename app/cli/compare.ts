@@ -1,16 +1,14 @@
 import {
-  analyse,
+  allChangeRows,
+  analysedState,
   CHANGE_GROUPS,
   CHANGE_MARKS,
   type ChangeRow,
-  changeRows,
   compareDesigns,
-  compareResults,
   type Design,
   issuedDesign,
   isUnchanged,
   LAST_WORD,
-  resultRows,
   standingWords,
 } from '../../engine/index'
 import type { Out } from './network'
@@ -55,16 +53,13 @@ export async function compare(args: readonly string[], out: Out): Promise<number
 
 function told([before, after]: readonly Design[], json: boolean, out: Out): number {
   const comparison = compareDesigns(before!, after!)
-  const results = compareResults(state(before!), state(after!))
-  const rows = [...changeRows(before!, after!, comparison), ...resultRows(results, before!, after!)]
+  const rows = allChangeRows(analysedState(before!), analysedState(after!))
   if (json) {
     const heads = { before: headOf(before!), after: headOf(after!) }
     out.print(JSON.stringify({ ...heads, comparison, changes: rows }, null, 1))
   } else for (const line of linesOf(before!, after!, rows)) out.print(line)
   return isUnchanged(comparison, false) ? 0 : 6
 }
-
-const state = (design: Design) => ({ design, ...analyse(design) })
 
 /** The present state, or a revision; text says why there is none. */
 function stateOf(design: Design, revision: string | undefined): Design | string {

@@ -1,4 +1,4 @@
-import { type Design, writeDesign } from '../../engine'
+import { type Design, standingWords, writeDesign } from '../../engine'
 import { useOpen } from '../store/open'
 import { useSaved } from '../store/saved'
 import type { Kept } from './database'
@@ -42,7 +42,7 @@ const first = (wanted: ReadonlyMap<string, Design>): Design | undefined => wante
 const keptOf = (design: Design): Omit<Kept, 'thumbnail'> => ({
   id: design.id,
   name: design.settings.name,
-  revision: design.settings.revision,
+  revision: standingWords(design).revision,
   parts: design.parts.length,
   conductors: design.conductors.length,
   savedAt: new Date().toISOString(),

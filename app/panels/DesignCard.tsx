@@ -15,11 +15,15 @@ import { OnSheet } from './OnSheet'
 import { OwnConductors } from './OwnConductors'
 import { OwnRules } from './OwnRules'
 
+/** Once there are revisions, these come from issuing alone. */
+const BY_ISSUING = ['revision', 'date']
+
 /** Nothing is selected: the design itself, and what the lines and marks mean. */
 export function DesignCard() {
   const design = useOpen((s) => s.design)
   const { settings, ownRules } = design
   const disabled = useOpen((s) => s.hold !== 'writing')
+  const issued = (design.revisions?.length ?? 0) > 0
   return (
     <>
       <header>
@@ -32,8 +36,8 @@ export function DesignCard() {
           <FieldRow
             key={key}
             field={key === 'ruleSet' ? withUnknown(field, settings.ruleSet) : field}
-            value={key === 'systemV' ? String(settings.systemV) : settings[key as keyof Settings]}
-            disabled={disabled}
+            value={key === 'systemV' ? String(settings.systemV) : (settings[key as keyof Settings] ?? '')}
+            disabled={disabled || (issued && BY_ISSUING.includes(key))}
             onChange={(value) => doEdit(`Change ${field.label.toLowerCase()}`, editOf(design, key, value))}
           />
         ))}

@@ -7,6 +7,7 @@ import { setOverlay, setView, toggleShelf, useView } from '../store/view'
 import { toggleTheme, useTheme } from '../theme/theme'
 import { TrySwitch } from '../tryit/TrySwitch'
 import { FileButtons } from './FileButtons'
+import { StandingBadge } from './StandingBadge'
 
 const VIEWS: readonly (readonly [SceneView, string])[] = [
   ['single-line', 'Single-line'],
@@ -16,7 +17,7 @@ const VIEWS: readonly (readonly [SceneView, string])[] = [
 
 /** The strip along the top, ruled like a title block: whose drawing it is, what can be done with it, how it is seen. */
 export function TopStrip() {
-  const { name, vehicle, revision } = useOpen((s) => s.design.settings)
+  const { name, vehicle } = useOpen((s) => s.design.settings)
   const undone = useOpen(nextUndo)
   const redone = useOpen(nextRedo)
   const drawing = useView((s) => s.stage === 'drawing')
@@ -34,7 +35,8 @@ export function TopStrip() {
           {name || 'Untitled design'}
           <span className="unseen"> — Loomwright</span>
         </h1>
-        <span className="sub">{[vehicle, revision && `rev. ${revision}`].filter(Boolean).join(' · ')}</span>
+        <span className="sub">{vehicle}</span>
+        <StandingBadge />
       </div>
       {drawing && !shelf && (
         <button type="button" className="icon" aria-label="Show the shelf" onClick={toggleShelf}>

@@ -1,4 +1,4 @@
-import { type Bookmark, type Design, type Sheet, writeDesign } from '../../engine'
+import { type Bookmark, type Design, type Sheet, standingWords, writeDesign } from '../../engine'
 import type { Colouring } from './inks'
 import { type Fonts, pdfOf } from './pdf'
 
@@ -19,13 +19,14 @@ export function designPdf(
   sheets: readonly Sheet[],
   { title, fonts, colouring, date = design.settings.date, bookmarks }: DesignPdfWords,
 ): Uint8Array {
-  const { name, designer, vehicle, revision } = design.settings
+  const { name, designer, vehicle } = design.settings
+  const { called, status } = standingWords(design)
   return pdfOf(
     sheets,
     {
       title: name === '' ? title : `${name}: ${title.toLowerCase()}`,
       author: designer,
-      subject: [vehicle, revision === '' ? '' : `revision ${revision}`].filter((s) => s !== '').join(', '),
+      subject: [vehicle, called, status].filter((s) => s !== '').join(', '),
       date,
       colouring,
       ...(bookmarks ? { bookmarks } : {}),

@@ -1,4 +1,4 @@
-import { type LucideIcon, PencilRuler, Printer, Table2 } from 'lucide-react'
+import { Hammer, History, type LucideIcon, PencilRuler, Printer, Table2 } from 'lucide-react'
 import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
 import type { Stage } from '../store/view'
 
@@ -23,10 +23,24 @@ export const STAGES: readonly StageRow[] = [
     page: lazy(() => import('./schedules/SchedulesPage')),
   },
   {
+    key: 'bench',
+    title: 'Bench',
+    about: 'Build conductor by conductor and tick off what is done',
+    icon: Hammer,
+    page: lazy(() => import('./bench/BenchPage')),
+  },
+  {
     key: 'packs',
     title: 'Packs',
     about: 'On paper: for designer, workshop and customer',
     icon: Printer,
     page: lazy(() => import('./packs/PacksPage')),
+  },
+  {
+    key: 'revisions',
+    title: 'Revisions',
+    about: 'Issue the design, look at what was issued, compare any two states',
+    icon: History,
+    page: lazy(() => import('./revisions/RevisionsPage')),
   },
 ]

@@ -28,6 +28,8 @@ export interface ChangeRow {
   /** Where it is on the drawing: of a removed thing, the drawing of before. */
   readonly parts: readonly PartId[]
   readonly conductors: readonly ConductorId[]
+  /** Ids of outlines and texts. */
+  readonly onSheet: readonly string[]
 }
 
 /** A word for each; each has a mark of its own beside it, so that it needs no colour. */

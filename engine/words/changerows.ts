@@ -7,6 +7,8 @@ import { conductorIs, factLines, type Pair, partIs, partLines, settingLines } fr
 import type { ChangeGroup, ChangeKind, ChangeRow } from './changerow'
 import { partName } from './names'
 
+type Places = Partial<Pick<ChangeRow, 'parts' | 'conductors' | 'onSheet'>>
+
 type Things<T> = Pick<ChangeRow, 'group'> & {
   readonly list: string
   readonly of: (design: Design) => readonly T[] | undefined
@@ -18,7 +20,7 @@ type Things<T> = Pick<ChangeRow, 'group'> & {
     fields: ItemChanges['changed'][number]['fields'],
     pair: Pair,
   ) => readonly string[]
-  readonly places?: (thing: T) => Partial<Pick<ChangeRow, 'parts' | 'conductors'>>
+  readonly places?: (thing: T) => Places
 }
 
 /** Everything that differs between two states, in words, in the order of the later one. Pure; linear. */
@@ -74,7 +76,7 @@ export function changeRows(
       is: ({ parts }, d) =>
         parts.length === 0 ? [] : [`Round ${parts.map((id) => partName(d, id)).join(', ')}`],
       lines: (_, changes, p) => factLines(changes, sheetFact, p),
-      places: ({ parts }) => ({ parts }),
+      places: ({ id, parts }) => ({ parts, onSheet: [id] }),
     }),
     ...thingRows(comparison.texts, pair, {
       group: 'sheet',
@@ -84,6 +86,7 @@ export function changeRows(
       name: ({ text }) => `Text “${short(text)}”`,
       is: () => [],
       lines: (_, changes, p) => factLines(changes, sheetFact, p),
+      places: ({ id }) => ({ onSheet: [id] }),
     }),
     ...thingRows<Accepted>(comparison.accepted, pair, {
       group: 'accepted',
@@ -104,10 +107,7 @@ const short = (text: string): string => {
 }
 
 /** The subjects of a finding stand in its key. */
-function placesIn(
-  key: string,
-  { parts, conductors }: Design,
-): Partial<Pick<ChangeRow, 'parts' | 'conductors'>> {
+function placesIn(key: string, { parts, conductors }: Design): Places {
   const words = new Set(key.split(/[ /]/))
   return {
     parts: parts.map((p) => p.id).filter((id) => words.has(id)),
@@ -121,8 +121,8 @@ const row = (
   key: string,
   name: string,
   lines: readonly string[],
-  places: Partial<Pick<ChangeRow, 'parts' | 'conductors'>> = {},
-): ChangeRow => ({ group, what, key, name, lines, parts: [], conductors: [], ...places })
+  places: Places = {},
+): ChangeRow => ({ group, what, key, name, lines, parts: [], conductors: [], onSheet: [], ...places })
 
 function thingRows<T>(changes: ItemChanges, pair: Pair, words: Things<T>): ChangeRow[] {
   const { group, list, of, idOf, name, is, lines, places } = words

@@ -30,6 +30,7 @@ export function resultRows(
       lines: [first + text],
       parts,
       conductors,
+      onSheet: [],
     }
   }
   return [
@@ -39,9 +40,10 @@ export function resultRows(
         group: 'currents',
         what: 'changed',
         name: conductorName(after, conductor),
-        lines: [`Worst-case current: ${amount(a)} → ${amount(b)}`],
+        lines: [`${amount(a)} → ${amount(b)}`],
         parts: [],
         conductors: [conductor],
+        onSheet: [],
       }),
     ),
     ...newFindings.map((f) => finding('added', f, after, '')),

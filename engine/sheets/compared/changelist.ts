@@ -35,11 +35,10 @@ const COLUMNS: readonly Column<Key>[] = [
 ]
 
 /** What changed from one state to another, as a table for paper and for files. */
-export function changeSchedule(before: AnalysedState, after: AnalysedState): Schedule<Key> {
-  const [was, is] = [called(before.design), called(after.design)]
+export function changeSchedule(before: AnalysedState, after: AnalysedState, title: string): Schedule<Key> {
   return {
     key: 'changes',
-    title: `What changed: ${was} → ${is}`,
+    title,
     columns: COLUMNS,
     rows: allChangeRows(before, after).map(({ key, group, what, name, lines, parts, conductors }) => ({
       key,

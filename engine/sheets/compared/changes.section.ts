@@ -1,20 +1,53 @@
 import { changesSince } from '../../calc/compare/since'
+import { asBuilt } from '../../edit/benchfacts'
 import type { PackSection } from '../packs/section'
 import { tableForm } from '../packs/tableform'
 import { tableSheets } from '../schedules/schedulesheets'
-import { analysedState, changeSchedule } from './changelist'
+import { schematicSheets } from '../schematic'
+import type { Sheet } from '../sheet'
+import { type AnalysedState, analysedState, called, changeSchedule } from './changelist'
 
-/** What changed since the revision before; nothing where there is none, or where nothing did. */
-export const changesSection: PackSection = {
-  key: 'changes',
-  title: 'What changed',
-  readers: ['designer', 'workshop'],
-  sheets: ({ design, answers, findings, paper }) => {
-    const since = changesSince(design)
-    if (!since) return []
-    const schedule = changeSchedule(analysedState(since.before), { design, answers, findings })
-    return schedule.rows.length === 0
-      ? []
-      : tableSheets(design, [schedule], { form: tableForm(paper), documentType: 'What changed' })
-  },
+const listSheets = (
+  before: AnalysedState,
+  after: AnalysedState,
+  title: string,
+  form: ReturnType<typeof tableForm>,
+): readonly Sheet[] => {
+  const schedule = changeSchedule(before, after, title)
+  return schedule.rows.length === 0
+    ? []
+    : tableSheets(after.design, [schedule], { form, documentType: 'What changed' })
 }
+
+/** What changed since the revision before, and what was built otherwise than drawn. */
+export const changeSections: readonly PackSection[] = [
+  {
+    key: 'clouds',
+    title: 'Schematic with clouds round what changed',
+    readers: [],
+    sheets: ({ design, answers, findings, paper, view }) =>
+      changesSince(design) ? schematicSheets(design, answers, findings, { paper, view, clouds: true }) : [],
+  },
+  {
+    key: 'changes',
+    title: 'What changed',
+    readers: ['designer', 'workshop'],
+    sheets: ({ design, answers, findings, paper }) => {
+      const since = changesSince(design)
+      if (!since) return []
+      const title = `What changed: ${called(since.before)} → ${called(design)}`
+      return listSheets(analysedState(since.before), { design, answers, findings }, title, tableForm(paper))
+    },
+  },
+  {
+    key: 'as-built',
+    title: 'Built otherwise than drawn',
+    readers: ['designer'],
+    sheets: ({ design, answers, findings, paper }) => {
+      const built = asBuilt(design)
+      if (built === design) return []
+      const title = 'Built otherwise than drawn: as designed → as built'
+      return listSheets({ design, answers, findings }, analysedState(built), title, tableForm(paper))
+    },
+  },
+]

@@ -1,6 +1,7 @@
 import { benchSection } from '../bench/bench.section'
 import { commissioningSection } from '../commissioning/commissioning.section'
-import { changesSection } from '../compared/changes.section'
+import { changeSections } from '../compared/changes.section'
+import { handoverSections } from '../handover/handover.section'
 import { drawnSections } from './drawnsections'
 import { labelSection } from './labelsection'
 import { scheduleSections } from './schedulesections'
@@ -8,8 +9,9 @@ import type { PackSection } from './section'
 
 /** Every document that a pack can hold, in the order of a pack. A document of its own kind adds one line. */
 export const PACK_SECTIONS: readonly PackSection[] = [
+  ...handoverSections,
   ...drawnSections,
-  changesSection,
+  ...changeSections,
   ...scheduleSections,
   benchSection,
   commissioningSection,

@@ -11,6 +11,7 @@ import { KINDS } from '../../../engine/kinds/all'
 import { issuedDesign } from '../../../engine/kinds/issued'
 import { readDesign } from '../../../engine/kinds/readdesign'
 import type { Design } from '../../../engine/model/design'
+import type { Row } from '../../../engine/model/fields'
 import { writeDesign } from '../../../engine/model/write'
 import { analyse } from '../../../engine/rules/analyse'
 import { changeRows } from '../../../engine/words/changerows'
@@ -229,7 +230,7 @@ test('facts are told in the words and units of the card', () => {
         { ratingA: 15, label: 'Lamps' },
         { ratingA: 5, label: '' },
         { ratingA: 3, label: 'Radio' },
-      ].map((w, i) => ({ ...((small.parts[1]!.values.ways as never[])[i] as object), ...w })) as never,
+      ].map((w, i) => ({ ...(small.parts[1]!.values.ways as readonly Row[])[i], ...w })),
     },
     { do: 'part', part: 'p1', set: { location: 'under bench' } },
     {

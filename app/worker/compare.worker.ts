@@ -1,0 +1,34 @@
+import {
+  type AnalysedState,
+  allChangeRows,
+  analysedState,
+  type ChangeRow,
+  type Design,
+  type Scene,
+  type SceneView,
+  sceneOf,
+} from '../../engine'
+import { serve } from './serve'
+
+export interface CompareWish {
+  readonly before: Design
+  readonly after: Design
+  readonly view: SceneView
+}
+
+/** Both states laid out, the later one as like the earlier one as it can be, and everything that differs. */
+export interface Compared {
+  readonly before: Scene
+  readonly after: Scene
+  readonly rows: readonly ChangeRow[]
+}
+
+serve<CompareWish, Compared>(({ before, after, view }) => {
+  const [was, is]: readonly AnalysedState[] = [analysedState(before), analysedState(after)]
+  const first = sceneOf(before, was!.answers, view)
+  return {
+    before: first,
+    after: sceneOf(after, is!.answers, view, first),
+    rows: allChangeRows(was!, is!),
+  }
+})
