@@ -14,4 +14,6 @@ export interface Sheet {
 
 export interface SheetLink extends Area {
   readonly sheet: number
+  /** Key of another section of the same pack in which `sheet` counts; where the pack lacks it the link leads nowhere. */
+  readonly section?: string
 }

@@ -46,8 +46,12 @@ export function assemble(reader: PackReader, made: readonly MadeSection[], conte
     sheets: contents(pages),
   }
   const bookmarks = [...outline([...covers, front], 0), ...outline(others, before + pages)]
+  const pageOf = (key: string): number | undefined => {
+    const i = others.findIndex((m) => m.section.key === key)
+    return bookmarks[i === -1 ? -1 : covers.length + 1 + i]?.page
+  }
   const shifted = [...covers, ...others].flatMap(({ sheets }, i) =>
-    sheets.map((s) => shiftedBy(s, bookmarks[i < covers.length ? i : i + 1]!.page)),
+    sheets.map((s) => shiftedBy(s, bookmarks[i < covers.length ? i : i + 1]!.page, pageOf)),
   )
   const sheets = [...shifted.slice(0, before), ...front.sheets, ...shifted.slice(before)]
   return {
@@ -68,7 +72,11 @@ function outline(made: readonly MadeSection[], first: number): Bookmark[] {
   })
 }
 
-const shiftedBy = (sheet: Sheet, pages: number): Sheet =>
-  sheet.links.length === 0
-    ? sheet
-    : { ...sheet, links: sheet.links.map((l) => ({ ...l, sheet: l.sheet + pages })) }
+function shiftedBy(sheet: Sheet, pages: number, pageOf: (section: string) => number | undefined): Sheet {
+  if (sheet.links.length === 0) return sheet
+  const links = sheet.links.flatMap(({ section, ...link }) => {
+    const first = section === undefined ? pages : pageOf(section)
+    return first === undefined ? [] : [{ ...link, sheet: link.sheet + first }]
+  })
+  return { ...sheet, links }
+}

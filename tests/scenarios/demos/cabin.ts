@@ -10,6 +10,8 @@ export function cabin(): Design {
       customer: 'Larkspur Huts (invented)',
       vehicle: 'Timber cabin, off the grid',
       designer: 'R. Alder',
+      installer: 'Alder & Wren Vehicle Electrics (invented)',
+      contact: 'Telephone 555-0142\nworkshop@example.com',
       revision: 'A',
       date: '2025-11-18',
       systemV: 48,

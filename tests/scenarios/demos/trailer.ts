@@ -7,9 +7,11 @@ export function trailer(): Design {
     'demo-trailer',
     {
       name: 'Camping trailer, ten loads',
-      customer: 'Learning example',
+      customer: 'Mira Holloway (invented)',
       vehicle: 'Single-axle camping trailer',
       designer: 'R. Alder',
+      installer: 'Alder & Wren Vehicle Electrics (invented)',
+      contact: 'Telephone 555-0142\nworkshop@example.com',
       revision: 'A',
       date: '2026-02-10',
       systemV: 12,

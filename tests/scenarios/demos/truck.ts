@@ -13,6 +13,8 @@ export function truck(): Design {
       customer: 'Northing Survey (invented)',
       vehicle: 'Two-axle all-wheel-drive truck, box body',
       designer: 'R. Alder',
+      installer: 'Alder & Wren Vehicle Electrics (invented)',
+      contact: 'Telephone 555-0142\nworkshop@example.com',
       revision: 'B',
       date: '2026-01-22',
       systemV: 24,

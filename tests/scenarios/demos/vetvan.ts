@@ -15,6 +15,8 @@ export function vetVan(): Design {
       customer: 'Fernhill Animal Care (invented)',
       vehicle: 'Long-wheelbase panel van, high roof',
       designer: 'R. Alder',
+      installer: 'Alder & Wren Vehicle Electrics (invented)',
+      contact: 'Telephone 555-0142\nworkshop@example.com',
       revision: 'C',
       date: '2026-03-04',
       systemV: 12,

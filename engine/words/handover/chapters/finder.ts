@@ -10,12 +10,20 @@ export function finderPieces({ finds }: HandoverFacts, say: Say): Piece[] {
   const { w, short } = say
   const byName = new Intl.Collator(w.locale, { numeric: true })
   const sorted = [...finds].sort((a, b) => byName.compare(short(a.thing.part), short(b.thing.part)))
+  const common = commonSwitches(finds)
   return [
     { is: 'text', text: w.chapters.finder.lead },
     { is: 'list', items: w.finder.rules },
     ...allDead(finds, say),
-    ...sorted.map((find) => pieceOf(find, say)),
+    ...sorted.map((find) => pieceOf(find, common, say)),
   ]
+}
+
+/** Switches that take off all that works: they are told once, where everything is dead. */
+function commonSwitches(finds: readonly FuseFind[]): ReadonlySet<Handle> {
+  const [first, ...others] = finds.filter((f) => f.works && f.thing.role === 'load')
+  if (!first || others.length === 0) return new Set()
+  return new Set(first.switches.filter((h) => others.every((f) => f.switches.includes(h))))
 }
 
 /** What takes everything off at once. */
@@ -23,7 +31,6 @@ function allDead(finds: readonly FuseFind[], say: Say): Piece[] {
   const working = finds.filter((f) => f.works && f.thing.role === 'load')
   const [first, ...others] = working
   if (!first || others.length === 0) return []
-  const switches = first.switches.filter((h) => others.every((f) => f.switches.includes(h)))
   const fuses = first.fuses.filter(({ fuse, why }) =>
     others.every((f) => f.fuses.some((s) => s.fuse.id === fuse.id && s.why === why)),
   )
@@ -32,7 +39,7 @@ function allDead(finds: readonly FuseFind[], say: Say): Piece[] {
       is: 'find',
       title: say.w.finder.allDead,
       place: '',
-      first: mustBeOn(switches, say),
+      first: mustBeOn([...commonSwitches(finds)], say),
       fuses: linesOf(fuses, say),
       next: say.w.finder.next,
       note: say.w.finder.mayBeEmpty,
@@ -40,7 +47,7 @@ function allDead(finds: readonly FuseFind[], say: Say): Piece[] {
   ]
 }
 
-function pieceOf({ thing, switches, fuses, works }: FuseFind, say: Say): Piece {
+function pieceOf({ thing, switches, fuses, works }: FuseFind, common: ReadonlySet<Handle>, say: Say): Piece {
   const { w, part } = say
   const notes = [works ? '' : w.finder.notFed, fuses.length === 0 ? w.finder.noFuse : '']
   return {
@@ -48,7 +55,7 @@ function pieceOf({ thing, switches, fuses, works }: FuseFind, say: Say): Piece {
     title: part(thing.part),
     place: thing.part.location.trim(),
     first: mustBeOn(
-      switches.filter((h) => h.is !== 'breaker'),
+      switches.filter((h) => h.is !== 'breaker' && !common.has(h)),
       say,
     ),
     fuses: linesOf(fuses, say),

@@ -10,7 +10,7 @@ export function picturePieces({ picture }: HandoverFacts, say: Say): Piece[] {
   const place = (p: { readonly location: string }): string => p.location.trim()
   const charging = picture.charging.map(({ part: p, from }) =>
     from
-      ? { title: part(from), place: place(from), lines: [w.picture.through(say.at(p))] }
+      ? { title: part(from), place: place(from), lines: [w.picture.through(part(p))] }
       : { title: part(p), place: place(p), lines: [] },
   )
   const stores = picture.stores.map((s) => ({

@@ -1,0 +1,78 @@
+import { line, rect } from '../../kinds/draw'
+import type { Mark } from '../../model/marks'
+import type { Millimetres } from '../../units'
+import type { Cover } from '../../words/handover/book'
+import { moved, textMark } from '../block'
+import { type FlowBlock, together } from '../flow'
+import type { Sheet, SheetLink } from '../sheet'
+import { AREA, PAGE } from './page'
+import { BODY, CHAPTER, HEAD, lines } from './type'
+
+/** The front page: whose system it is, and where to look first. */
+export function coverSheet(cover: Cover, pageOf: (chapter: number) => number): Sheet {
+  const { x, w } = AREA
+  const title = together([
+    ...lines(cover.title, w, { height: HEAD, ink: 'accent', weight: 'bold', after: 3 }),
+    ...lines(cover.name, w, { height: 10, weight: 'bold', after: 3 }),
+    ...lines(cover.system, w, { height: HEAD, after: 5 }),
+  ])
+  const rows = together(cover.rows.flatMap(({ label, value }) => rowBlock(label, value, w)))
+  const find = findBlock(cover, w, pageOf)
+  const top = 24
+  const below = Math.max(top + title.h + rows.h + 8, PAGE.h - 24 - find.h)
+  return {
+    title: cover.title,
+    w: PAGE.w,
+    h: PAGE.h,
+    marks: [
+      line([x, 17, x + w, 17], { pen: 'bar', ink: 'accent' }),
+      ...moved(title.marks, x, top),
+      ...moved(rows.marks, x, top + title.h),
+      ...moved(find.marks, x, below),
+    ],
+    links: (find.links ?? []).map((l) => ({ ...l, x: l.x + x, y: l.y + below })),
+  }
+}
+
+function rowBlock(label: string, value: string, width: Millimetres): FlowBlock[] {
+  const at = 46
+  const right = together(lines(value, width - at, { weight: 'bold', after: 1 }))
+  return [
+    {
+      h: right.h,
+      marks: [...lines(label, at, { ink: 'faint' })[0]!.marks, ...moved(right.marks, at, 0)],
+    },
+  ]
+}
+
+/** "What do you need?": the number of the chapter in a square as on the edge of its pages, and the question. */
+function findBlock({ find }: Cover, width: Millimetres, pageOf: (chapter: number) => number): FlowBlock {
+  const [urgent, ...others] = find.rows
+  const marks: Mark[] = []
+  const links: SheetLink[] = []
+  const title = together(lines(find.title, width, { height: HEAD, weight: 'bold', after: 2 }))
+  marks.push(...title.marks)
+  let y = title.h
+  const row = (n: number, question: string, h: number, height: number, fill: 'ink' | 'danger') => {
+    marks.push(
+      rect(0, y, h, h, { pen: 'thin', fill }),
+      textMark(
+        h / 2,
+        y + h / 2 + height / 2,
+        { text: `${n}`, height, weight: 'bold', ink: 'paper' },
+        { anchor: 'middle' },
+      ),
+      textMark(h + 5, y + h / 2 + height / 2, {
+        text: question,
+        height,
+        weight: height > BODY ? 'bold' : 'regular',
+      }),
+    )
+    links.push({ x: 0, y, w: width, h, sheet: Math.max(0, pageOf(n)), section: 'handover' })
+    y += h + 1.4
+  }
+  if (urgent) row(urgent.chapter, urgent.question, 15, CHAPTER - 1, 'danger')
+  for (const { chapter, question } of others)
+    row(chapter, question, chapter === 2 ? 13 : 8.2, chapter === 2 ? HEAD : BODY, 'ink')
+  return { h: y, marks, links }
+}

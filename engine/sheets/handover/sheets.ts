@@ -1,0 +1,100 @@
+import type { Design } from '../../model/design'
+import type { Book, Chapter } from '../../words/handover/book'
+import type { ChapterKey } from '../../words/handover/language'
+import { handoverBook } from '../../words/handover/make'
+import { type FlowBlock, type FlowPage, flow } from '../flow'
+import type { Area } from '../paper'
+import type { Sheet } from '../sheet'
+import { coverSheet } from './cover'
+import { AREA, PAGE, pageMarks } from './page'
+import { pieceBlocks } from './pieces'
+import { scaled } from './scaled'
+import { CHAPTER, leading, lines } from './type'
+
+/** Chapters that go on where the one before ends; every other begins a page. */
+const RUN_ON: readonly (ChapterKey | 'own')[] = ['own', 'tests', 'contacts']
+
+/** The cover alone; its lines lead to the chapters where those are in the pack. */
+export function handoverCover(design: Design): readonly Sheet[] {
+  const sheets = handoverSheets(design)
+  const { cover, chapters } = handoverBook(design)
+  const pageOf = (number: number): number => {
+    const run = runsOf({ chapters }).find((r) => r.some((c) => c.number === number))
+    return sheets.findIndex((s) => run?.some((c) => s.title === titleOf(c)))
+  }
+  return [coverSheet(cover, pageOf)]
+}
+
+/** The chapters as upright A4 pages in large type. Costs the facts of the design the first time. */
+export const handoverSheets = (design: Design): readonly Sheet[] =>
+  runsOf(handoverBook(design)).flatMap((run) => runSheets(design, run))
+
+/** Chapters that share pages. */
+function runsOf({ chapters }: Pick<Book, 'chapters'>): Chapter[][] {
+  const runs: Chapter[][] = []
+  for (const chapter of chapters) {
+    const last = runs.at(-1)
+    if (last && RUN_ON.includes(chapter.is)) last.push(chapter)
+    else runs.push([chapter])
+  }
+  return runs
+}
+
+/** Sizes at which a run of chapters is set: a little smaller where that spares a page with hardly anything on it. */
+const SIZES = [1, 0.95, 0.9, 0.86] as const
+const HARDLY = 0.3
+
+/** A page goes by the chapter that it begins with, unless nothing but the end of that one stands on it. */
+function runSheets(design: Design, run: readonly Chapter[]): Sheet[] {
+  const { pages, size } = setAt(run)
+  let current = run[0]!
+  return pages.map((page) => {
+    const begun = run.filter((c) => page.titles.includes(c.key))
+    const chapter = begun.includes(current) ? current : (begun[0] ?? current)
+    current = begun.at(-1) ?? current
+    return {
+      title: titleOf(chapter),
+      w: PAGE.w,
+      h: PAGE.h,
+      marks: [...pageMarks(design, chapter), ...scaled(page.marks, size, AREA.x, AREA.y)],
+      links: [],
+    }
+  })
+}
+
+function setAt(run: readonly Chapter[]): { readonly pages: readonly FlowPage[]; readonly size: number } {
+  const at = (size: number) => {
+    const area = { x: 0, y: 0, w: AREA.w / size, h: AREA.h / size }
+    const blocks = run.flatMap((chapter, i) => chapterBlocks(chapter, i, area))
+    return { pages: flow(blocks, area, 1), size, h: area.h }
+  }
+  const usual = at(1)
+  if (usual.pages.length < 2 || filled(usual.pages.at(-1)!) > HARDLY * usual.h) return usual
+  const fewer = SIZES.slice(1).map(at)
+  return fewer.find((set) => set.pages.length < usual.pages.length) ?? usual
+}
+
+/** How far down a page reaches, mm. */
+const filled = ({ marks }: FlowPage): number =>
+  Math.max(0, ...marks.map((m) => (m.is === 'line' ? Math.max(...m.points.map((p) => p[1])) : m.at[1])))
+
+/** Title and pieces of a chapter; each block knows by `title` the chapter that begins with it. */
+function chapterBlocks(chapter: Chapter, at: number, { w, h }: Area): FlowBlock[] {
+  const before = at === 0 ? 0 : 9
+  const head =
+    chapter.title === ''
+      ? []
+      : leading(
+          lines(titleOf(chapter), w, {
+            height: CHAPTER,
+            weight: 'bold',
+            ink: chapter.is === 'emergency' ? 'danger' : 'ink',
+            before,
+            after: 4,
+          }),
+        )
+  const blocks = [...head, ...chapter.pieces.flatMap((p) => pieceBlocks(p, w, h - 30))]
+  return blocks.map((block, i) => (i === 0 ? { ...block, title: chapter.key } : block))
+}
+
+const titleOf = ({ number, title }: Chapter): string => (number === null ? title : `${number}. ${title}`)
