@@ -81,6 +81,12 @@ export function changesOf(edit: Edit, design: Design): readonly string[] {
       return [`A finding is accepted: ${edit.accepted.reason}`]
     case 'unaccept':
       return ['A finding stands open again']
+    case 'bench':
+      return ['The records of the bench change']
+    case 'record':
+      return ['The commissioning record changes']
+    case 'handover':
+      return ['The handover pack changes']
     case 'issue':
       return [`Revision ${edit.number} is issued: ${edit.reason}`]
     case 'take back':
