@@ -1,19 +1,16 @@
 import {
   assemble,
-  csvOf,
-  labelTable,
   type MadeSection,
   makeSection,
   type Pack,
   type PackContext,
-  schedulesOf,
   sectionsNamed,
   usualContents,
 } from '../../engine/index'
 import { packPdf } from '../print/packpdf'
 import type { Fonts } from '../print/pdf'
 import { sheetSvg } from '../print/sheetsvg'
-import { xlsxOf } from '../print/xlsx'
+import { csvFiles, workbookOf } from '../print/tables'
 import type { PackWish } from './packwish'
 import { sheetPng } from './sheetpng'
 
@@ -45,10 +42,7 @@ function* pictures(reader: string, { sheets }: Pack, { also, colouring }: PackWi
   }
 }
 
-function* tables({ design, answers }: PackContext, { also }: PackWish): Generator<File> {
-  const schedules = schedulesOf(design, answers)
-  if (also.has('xlsx')) yield ['schedules.xlsx', xlsxOf(schedules)]
-  if (!also.has('csv')) return
-  for (const schedule of schedules) yield [`schedule-${schedule.key}.csv`, csvOf(schedule)]
-  yield ['labels.csv', csvOf(labelTable(design))]
+function* tables(context: PackContext, { also }: PackWish): Generator<File> {
+  if (also.has('xlsx')) yield ['schedules.xlsx', workbookOf(context)]
+  if (also.has('csv')) yield* csvFiles(context)
 }

@@ -6,7 +6,6 @@ import { Find } from './Find'
 import { JoinByName } from './JoinByName'
 import { Keys } from './Keys'
 import { PlaceByName } from './PlaceByName'
-import { Print } from './Print'
 import { Problems } from './Problems'
 import { Reconnect } from './Reconnect'
 import { SizeIt } from './SizeIt'
@@ -28,8 +27,6 @@ export function Overlays() {
       return <Keys onClose={close} />
     case 'cautions':
       return <Cautions onClose={close} />
-    case 'print':
-      return <Print onClose={close} />
     case 'size-it':
       return <SizeIt selection={overlay.selection} onClose={close} />
     case 'earlier':

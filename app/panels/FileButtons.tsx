@@ -1,7 +1,7 @@
 import { FileDown, FolderOpen, LayoutGrid, Printer } from 'lucide-react'
 import { openFromDisk, saveToDisk } from '../files/session'
 import { refuse } from '../store/say'
-import { setOverlay } from '../store/view'
+import { setOverlay, setStage } from '../store/view'
 
 const trying = (act: () => Promise<unknown>) => () =>
   void act().catch((e: unknown) => refuse(e instanceof Error ? e.message : String(e)))
@@ -38,9 +38,9 @@ export function FileButtons() {
       <button
         type="button"
         className="icon"
-        aria-label="Schematic on paper"
-        title="Schematic on paper (PDF)"
-        onClick={() => setOverlay({ is: 'print' })}
+        aria-label="Packs on paper"
+        title="Packs on paper: preview and PDF"
+        onClick={() => setStage('packs')}
       >
         <Printer size={18} aria-hidden />
       </button>

@@ -65,9 +65,10 @@ test('once visited, everything works without server and network, and nothing is 
     const sheet = page.getByRole('dialog', { name: 'Size it' })
     await expect(sheet.locator('.copper, .problems')).toBeVisible({ timeout: 60_000 })
     await page.keyboard.press('Escape')
-    await page.getByRole('button', { name: 'Schematic on paper' }).click()
+    await page.getByRole('button', { name: 'Packs on paper' }).click()
+    await expect(page.locator('.paper-sheet:not(.old) svg')).toBeVisible({ timeout: 60_000 })
     const download = page.waitForEvent('download')
-    await page.getByRole('button', { name: 'Make the PDF' }).click()
+    await page.getByRole('button', { name: 'PDF of the pack' }).click()
     expect((await download).suggestedFilename()).toMatch(/\.pdf$/)
   })
 

@@ -1,4 +1,4 @@
-import { USUAL_MAKING } from '../../tables/making'
+import { makingOf } from '../../model/buying'
 import { SCHEDULES } from '../schedules/all'
 import { tableSheets } from '../schedules/schedulesheets'
 import type { PackReader, PackSection } from './section'
@@ -18,7 +18,7 @@ export const scheduleSections: readonly PackSection[] = SCHEDULES.map(({ key, ti
   title,
   readers: ['workshop', ...(ALSO_FOR[key] ?? [])],
   sheets: ({ design, answers, paper }) => {
-    const schedule = of(design, answers, USUAL_MAKING)
+    const schedule = of(design, answers, makingOf(design))
     return schedule.rows.length === 0 ? [] : tableSheets(design, [schedule], { form: tableForm(paper) })
   },
 }))

@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { PDFArray, PDFDict, PDFDocument, PDFName } from '@cantoo/pdf-lib'
 import { describe, expect, test } from 'vitest'
-import { schematicPdf } from '../../../app/print/schematicpdf'
-import { analyse, type Design, readDesign, writeDesign } from '../../../engine'
+import { designPdf } from '../../../app/print/designpdf'
+import { analyse, type Design, readDesign, schematicSheets, writeDesign } from '../../../engine'
 import { readFonts } from '../../reference/typeface/read'
 
 const DEMOS = ['camping-trailer', 'mountain-cabin', 'planted-mistakes']
@@ -22,7 +22,9 @@ function printed(
   options: { date?: string; colouring?: 'colour' | 'black' } = {},
 ): Uint8Array {
   const { answers, findings } = analyse(design)
-  return schematicPdf(design, answers, findings, { fonts: readFonts(), ...options })
+  const { date = design.settings.date, colouring = 'colour' } = options
+  const sheets = schematicSheets(design, answers, findings, { date })
+  return designPdf(design, sheets, { title: 'Schematic', fonts: readFonts(), colouring, date })
 }
 
 /** Text of the pages as poppler's pdftotext reads it: a reader that knows nothing of this project. */
@@ -73,7 +75,7 @@ describe.each(DEMOS)('%s on paper', (name) => {
 
   test('is a document with title, bookmarks and the design file inside', async () => {
     const read = await PDFDocument.load(pdf, { updateMetadata: false })
-    expect(read.getTitle()).toBe(design.settings.name)
+    expect(read.getTitle()).toBe(`${design.settings.name}: schematic`)
     expect(read.getAuthor()).toBe(design.settings.designer)
     expect(read.getCreationDate()?.toISOString()).toBe(`${design.settings.date}T12:00:00.000Z`)
     expect(read.catalog.has(PDFName.of('Outlines'))).toBe(true)
@@ -92,7 +94,7 @@ test('a design without a name, a date and anything on it has its sheets all the 
   const blank = { ...empty, settings: { ...empty.settings, name: '', date: 'soon', designer: '水 "(\\' } }
   const read = await PDFDocument.load(printed(blank), { updateMetadata: false })
   expect(read.getPageCount()).toBeGreaterThanOrEqual(2)
-  expect(read.getTitle()).toBe('Wiring diagram')
+  expect(read.getTitle()).toBe('Schematic')
 })
 
 test('black prints black: no colour is set but greys', () => {
