@@ -19,7 +19,7 @@ export function columnsFor(width: Millimetres): Columns {
   const left = width - found - result - who
   return {
     what: 0,
-    expected: left * 0.58,
+    expected: left * 0.62,
     found: left,
     result: left + found,
     who: left + found + result,

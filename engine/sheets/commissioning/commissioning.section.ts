@@ -17,7 +17,7 @@ export function commissioningSheets(design: Design): readonly Sheet[] {
   const c = columnsFor(page.area.w)
   let number = 1
   const blocks = [
-    ...openingBlocks(record, c.width),
+    ...openingBlocks(design, record, c.width),
     ...record.groups.flatMap((group) => {
       const first = number
       number += group.steps.length
@@ -28,8 +28,10 @@ export function commissioningSheets(design: Design): readonly Sheet[] {
   ]
   const area = { ...page.area, y: page.area.y + HEAD, h: page.area.h - HEAD }
   const pages = flow(blocks, area, 1)
+  let begun = 'Record'
   return pages.map(({ marks, titles, links }, i): Sheet => {
-    const subtitle = titles.join(', ') || 'Continued'
+    const subtitle = titles.join(', ') || `${begun}, continued`
+    begun = titles.at(-1) ?? begun
     const words = {
       documentType: 'Commissioning record',
       subtitle,

@@ -1,20 +1,21 @@
 import type { CommissioningRecord } from '../../calc/commissioning/record'
 import { line } from '../../kinds/draw'
+import type { Design } from '../../model/design'
 import type { Millimetres } from '../../units'
 import { INSTRUMENT_WORDS } from '../../words/commissioning/readings'
+import { monitorWords } from '../../words/commissioning/setting'
 import { countsWords, entryNotes, foundWords, signingWords, whoWhen } from '../../words/commissioning/states'
 import { LEAST, textMark } from '../block'
 import { type FlowBlock, heading, listBlocks, small } from '../flow'
 
 /** What the record is, how it is filled in, and with what it was measured. */
-export function openingBlocks(record: CommissioningRecord, width: Millimetres): FlowBlock[] {
-  const used = new Set(
-    record.groups.flatMap((g) => g.steps.flatMap((s) => s.readings)).map((r) => r.reading.instrument),
-  )
+export function openingBlocks(design: Design, record: CommissioningRecord, width: Millimetres): FlowBlock[] {
+  const steps = record.groups.flatMap((g) => g.steps.map((s) => s.step))
+  const used = new Set(steps.flatMap((s) => s.readings.map((r) => r.instrument)))
   const meters = (['voltmeter', 'ohmmeter', 'clamp', 'adjustable-supply'] as const).filter((i) => used.has(i))
   return [
     heading('How to use this record', width),
-    ...HOW.map((text) => small(text, width)),
+    ...[...HOW, monitorWords(steps, design)].flatMap((text) => (text === '' ? [] : small(text, width))),
     small(`As it stands: ${countsWords(record.counts)}.`, width, { weight: 'bold', after: 2 }),
     ...meters.map((i) => writtenLine(`${INSTRUMENT_WORDS[i]}: number and date of its last check`, width)),
   ]

@@ -4,7 +4,6 @@ import { line, rect } from '../../kinds/draw'
 import type { Design } from '../../model/design'
 import type { Mark } from '../../model/marks'
 import type { Millimetres } from '../../units'
-import { INSTRUMENT_WORDS, probeWords, readingWords } from '../../words/commissioning/readings'
 import { entryNotes, expectedWords, foundWords, STATE_WORDS, whoWhen } from '../../words/commissioning/states'
 import { LEAST, textMark, USUAL } from '../block'
 import type { FlowBlock } from '../flow'
@@ -16,17 +15,27 @@ const PITCH = LEAST * 1.5
 const LEAST_ROW: Millimetres = 8
 const PAD: Millimetres = 1
 
+/** What a row says on its left: a title, and lines below it. */
+export interface RowWords {
+  readonly title: string
+  readonly lines: readonly string[]
+}
+
 /** One reading: where, what is expected, and what was found, or boxes for it; earlier entries below. */
-export function readingBlock(design: Design, step: TestStep, record: ReadingRecord, c: Columns): FlowBlock {
-  const { reading, entries, expected } = record
+export function readingBlock(
+  design: Design,
+  step: TestStep,
+  record: ReadingRecord,
+  row: RowWords,
+  c: Columns,
+): FlowBlock {
+  const { entries, expected } = record
   const words = expectedWords(record, step, design)
   const last = entries.at(-1)
   const isBlank = last === undefined
   const what = [
-    ...styled(readingWords(reading, design), c.expected - 2 * PAD, 'bold'),
-    ...[INSTRUMENT_WORDS[reading.instrument], ...probeWords(reading, design)].flatMap((text) =>
-      styled(text, c.expected - 2 * PAD),
-    ),
+    ...styled(row.title, c.expected - 2 * PAD, 'bold'),
+    ...row.lines.flatMap((text) => styled(text, c.expected - 2 * PAD)),
   ]
   const bounds = [
     ...styled(words.bounds, c.found - c.expected - 2 * PAD, 'bold'),

@@ -4,6 +4,7 @@ import type { Design } from '../../model/design'
 import type { Millimetres } from '../../units'
 import { CAUTION_NAMES, STEP_CAUTIONS } from '../../words/commissioning/cautions'
 import { GROUP_WORDS } from '../../words/commissioning/groups'
+import { INSTRUMENT_WORDS, probeWords, readingWords } from '../../words/commissioning/readings'
 import { settingWords } from '../../words/commissioning/setting'
 import { STATE_WORDS } from '../../words/commissioning/states'
 import { stepWords } from '../../words/commissioning/steps'
@@ -21,26 +22,54 @@ export function groupBlocks(
   c: Columns,
 ): FlowBlock[] {
   const { title, about } = GROUP_WORDS[group]
+  const settings = steps.map(({ step }) => settingWords(step, design).join(' '))
+  const shared = settings.every((s) => s === settings[0]) ? settings[0]! : ''
   const told = new Set<StepCaution>()
+  const intro = together([
+    heading(title, c.width),
+    small([about, shared].filter((s) => s !== '').join(' '), c.width, { after: 1 }),
+  ])
   return [
-    together([heading(title, c.width), small(about, c.width, { after: 1 })]),
-    ...steps.flatMap((step, i) => stepBlocks(design, step, first + i, told, c)),
-  ].map((block, i) => (i === 0 ? { ...block, leads: true, begins: true, title } : block))
+    { ...intro, leads: true, begins: true, title },
+    ...steps.flatMap((record, i) => {
+      const cautions = cautionBlocks(record.step.cautions, told, c.width - INDENT)
+      const setting = shared === '' ? settings[i]! : ''
+      return stepBlocks(design, record, { number: first + i, cautions, setting }, c)
+    }),
+  ]
 }
 
 /** Indent of what stands below the number of a step. */
 const INDENT: Millimetres = 8
 
+/** From so many readings on, what they have in common is said once above them. */
+const MANY = 3
+
+interface StepHead {
+  readonly number: number
+  readonly cautions: readonly FlowBlock[]
+  readonly setting: string
+}
+
 function stepBlocks(
   design: Design,
-  { step, state, readings }: StepRecord,
-  number: number,
-  told: Set<StepCaution>,
+  record: StepRecord,
+  { number, cautions, setting }: StepHead,
   c: Columns,
 ): FlowBlock[] {
+  const { step, state, readings } = record
   const { title, text } = stepWords(step, design)
-  const setting = settingWords(step, design).join(' ')
-  const width = c.width - INDENT
+  const [only, ...more] = readings
+  if (only && more.length === 0 && only.reading.asks === 'so' && setting === '') {
+    const row = { title: `${number}  ${title}`, lines: [text] }
+    return [together([{ h: 1.5, marks: [] }, ...cautions, readingBlock(design, step, only, row, c)])]
+  }
+  const lines = readings.map(({ reading }) => [
+    INSTRUMENT_WORDS[reading.instrument],
+    ...probeWords(reading, design),
+  ])
+  const common = readings.length < MANY ? [] : lines[0]!.filter((l) => lines.every((own) => own.includes(l)))
+  const told = [setting, text, ...common.map((l) => `${l}.`)]
   const done = readings.some((r) => r.entries.length > 0) ? STATE_WORDS[state] : ''
   const head = together([
     { h: 2.5, marks: [] },
@@ -52,10 +81,17 @@ function stepBlocks(
         textMark(c.width, USUAL * 1.15, { text: done, height: LEAST, weight: 'bold' }, { anchor: 'end' }),
       ],
     },
-    ...cautionBlocks(step.cautions, told, width),
-    indented(small([setting, text].filter((s) => s !== '').join(' '), width)),
+    ...cautions,
+    indented(small(told.filter((s) => s !== '').join(' '), c.width - INDENT)),
   ])
-  return [{ ...head, leads: true }, ...readings.map((r) => readingBlock(design, step, r, c))]
+  const rows = readings.map((r, i) => {
+    const row = {
+      title: readingWords(r.reading, design),
+      lines: lines[i]!.filter((l) => !common.includes(l)),
+    }
+    return readingBlock(design, step, r, row, c)
+  })
+  return [{ ...head, leads: true }, ...rows]
 }
 
 /** In full where the group needs it for the first time, then in a few words. */

@@ -21,7 +21,7 @@ type Figure = Extract<Expected, { is: 'figure' }>
 
 /** "calculated 13.4 V"; nothing where there is no figure. */
 export const usualWords = ({ usual, unit }: Figure): string =>
-  usual === null ? '' : `calculated ${amountWords(usual, unit)}`
+  usual === null || usual === 0 ? '' : `calculated ${amountWords(usual, unit)}`
 
 /** What a reading is held against: "the clamp meter + 0.7 A, within 3 % and 0.2 A". */
 export function againstWords({ against, unit }: Figure): string {
@@ -33,7 +33,7 @@ export function againstWords({ against, unit }: Figure): string {
   return `${times === -1 ? 'minus ' : ''}${other}${shift}, within ${within}${amountWords(amount, unit)}`
 }
 
-/** "Not known, because …" */
+/** "because …": why nothing is known to expect. */
 export function notExpectedWords(
   { because, parts, conductors }: Extract<Expected, { is: 'not-known' }>,
   design: Design,
@@ -42,7 +42,7 @@ export function notExpectedWords(
     ...parts.map((id) => partName(design, id)),
     ...conductors.map((id) => conductorName(design, id)),
   ])
-  return `Not known, because ${REASONS[because](who === '' ? 'the design' : who)}.`
+  return `because ${REASONS[because](who === '' ? 'the design' : who)}.`
 }
 
 const REASONS: Readonly<Record<NotExpected, (who: string) => string>> = {

@@ -23,15 +23,23 @@ export function settingWords({ setting, group }: TestStep, design: Design): read
   ].filter((line) => line !== '')
 }
 
-function loadsWords({ loads, without, stays }: Setting, named: (ids?: readonly PartId[]) => string): string {
-  const but = stays?.length
-    ? `${named(stays)} ${stays.length === 1 ? 'stays' : 'stay'} on, to show the readings.`
-    : ''
+function loadsWords({ loads, without }: Setting, named: (ids?: readonly PartId[]) => string): string {
   if (loads === undefined) return ''
-  if (loads === 'off') return `Everything that draws is off. ${but}`.trim()
+  if (loads === 'off') return 'Everything that draws is off.'
   if (loads === 'all')
     return without?.length
       ? `On: everything that draws, but ${named(without)}: together they would be too much.`
       : 'On: everything that draws.'
-  return `On: ${named(loads)} alone. ${but}`.trim()
+  return `On: ${named(loads)} alone.`
+}
+
+/** What stays on whatever is tested, so that the readings can be read; empty where there is nothing. */
+export function monitorWords(steps: readonly TestStep[], design: Design): string {
+  const stays = [...new Set(steps.flatMap((s) => s.setting.stays ?? []))]
+  if (stays.length === 0) return ''
+  const who = listed(
+    stays.map((id) => partName(design, id)),
+    12,
+  )
+  return `${who} ${stays.length === 1 ? 'stays' : 'stay'} on throughout, to show the readings; what ${stays.length === 1 ? 'it takes' : 'they take'} is counted in.`
 }

@@ -23,7 +23,7 @@ export function expectedWords(
   step: TestStep,
   design: Design,
 ): ExpectedWords {
-  if (expected.is === 'not-known') return { bounds: 'Not known', from: notExpectedWords(expected, design) }
+  if (expected.is === 'not-known') return { bounds: 'Not known,', from: notExpectedWords(expected, design) }
   if (expected.is === 'seen') return { bounds: 'As described', from: seenWords(reading, step) }
   const against = againstWords(expected)
   return {
