@@ -1,11 +1,12 @@
 import { memo } from 'react'
 import { Handle, type Node, type NodeProps, Position } from 'reactflow'
-import { boxOf, kindOf, type Part, type Side, symbolOf, terminalsOf } from '../../engine'
+import { boxOf, kindOf, type Part, type Side, symbolOf, terminalsOf, workedSymbolOf } from '../../engine'
 import { useGuarding } from '../lenses/painted'
 import { isLabelled } from '../store/laid'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { Marks } from '../symbols/Marks'
+import { useWorked } from '../tryit/worked'
 import { isLegible } from './density'
 import { useLettering } from './lettering'
 import { PX } from './scale'
@@ -28,12 +29,15 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
   const trouble = useTrouble(part.id)
   const guarding = useGuarding(part.id)
   const zoom = useLettering()
-  const marks = symbolOf(part, conductors).marks.filter((m) => m.is !== 'text' || isLegible(m.height, zoom))
+  const worked = useWorked(part.id)
+  const symbol = worked ? workedSymbolOf(part, conductors) : symbolOf(part, conductors)
+  const marks = symbol.marks.filter((m) => m.is !== 'text' || isLegible(m.height, zoom))
   return (
     <div
       className={`part${selected ? ' selected' : ''}${trouble ? ` trouble ${trouble}` : ''}${guarding ? ' guarding' : ''}`}
       data-part={part.id}
       data-designation={part.designation}
+      data-worked={worked || undefined}
       style={{ width: w * PX, height: h * PX }}
     >
       <svg viewBox={`0 0 ${w} ${h}`} width={w * PX} height={h * PX} aria-hidden>

@@ -1,5 +1,5 @@
 import { defineKind } from '../model/kind'
-import { line, rect } from './draw'
+import { line, moving, rect } from './draw'
 import { choice, number } from './field'
 import { fastened, fittingField } from './fitting'
 import { breakingFields, fuseCaption, fuseModel } from './fuse'
@@ -45,7 +45,7 @@ export const breaker = defineKind({
       ...makeContact(W, Y),
       line([10.5, Y - 0.9, 12.3, Y + 0.9]),
       line([10.5, Y + 0.9, 12.3, Y - 0.9]),
-      rect(6.5, 1.9, 2, 2, { fill: 'paper' }),
+      moving(rect(6.5, 1.9, 2, 2, { fill: 'paper' }), rect(6.5, Y - 1, 2, 2)),
     ],
   }),
   caption: fuseCaption,

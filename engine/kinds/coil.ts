@@ -54,12 +54,16 @@ export const byCoil = (closed: 'fed' | 'at-rest'): Pick<PartBranch, 'workedBy'> 
   workedBy: { by: 'coil', coil: 'coil', closed },
 })
 
-/** Coil across the box at height y with its marks, and the broken line up to the contact at `linkTo`. */
-export const coilMarks = (w: Millimetres, y: Millimetres, linkTo: Millimetres): readonly Mark[] => [
+/** Coil across the box at height y with its marks, and the link from its upper edge to what it works. */
+export const coilMarks = (
+  w: Millimetres,
+  y: Millimetres,
+  link: (from: Millimetres) => Mark,
+): readonly Mark[] => [
   line([0, y, w / 2 - 2.5, y]),
   rect(w / 2 - 2.5, y - 1.75, 5, 3.5),
   line([w / 2 + 2.5, y, w, y]),
-  line([w / 2, y - 1.75, w / 2, linkTo], { pen: 'thin', dash: true }),
+  link(y - 1.75),
   text(0.4, y - 0.6, '86'),
   text(w - 0.4, y - 0.6, '85', { anchor: 'end' }),
 ]

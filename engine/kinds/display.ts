@@ -4,6 +4,7 @@ import { linkFields, linkTerminal, waves } from './datalink'
 import { line, rect } from './draw'
 import { fittingField } from './fitting'
 import { supplyField, supplyMarks, supplyModel, supplyPoles } from './panelbox'
+import { standing } from './sign'
 
 const W = 20
 const H = 12.5
@@ -25,9 +26,9 @@ export const display = defineKind({
       ...supplyMarks(),
       rect(2.5, 0.25, W - 5, H - 0.5),
       rect(4, 1.75, W - 8, 7, { pen: 'thin' }),
-      line([5.5, 7, 8, 5, 10.5, 6, 14.5, 3.5]),
+      ...standing(W / 2, 5.25, [line([7, 7, 8.75, 5, 10.5, 6, 13, 3.5])]),
       ...(v.data === 'wired' ? [line([W - 2.5, 5, W, 5], { ink: 'data' })] : []),
-      ...(v.data === 'wireless' ? waves(W / 2, 11.5) : []),
+      ...(v.data === 'wireless' ? standing(W / 2, 10.6, waves(W / 2, 11.5)) : []),
     ],
   }),
   caption: () => captions(),

@@ -15,6 +15,9 @@ export function line(xy: readonly number[], more: LineMore = {}): LineMark {
   return { is: 'line', points, pen: 'line', ...more }
 }
 
+/** A stroke that moves with a contact: where it lies at rest, and worked. */
+export const moving = (rest: LineMark, worked: LineMark): LineMark => ({ ...rest, worked: worked.points })
+
 /** A closed outline through the points. */
 export const outline = (xy: readonly number[], more: LineMore = {}): LineMark =>
   line(xy, { closed: true, ...more })

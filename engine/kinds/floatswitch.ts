@@ -4,7 +4,7 @@ import { contactModel } from './contact'
 import { circle, line } from './draw'
 import { choice, number } from './field'
 import { fastened, fittingField } from './fitting'
-import { LEVER_MIDDLE, makeContact } from './sign'
+import { leverLink, makeContact } from './sign'
 import { inLine } from './terminal'
 
 const W = 15
@@ -31,7 +31,7 @@ export const floatSwitch = defineKind({
     h: H,
     marks: [
       ...makeContact(W, Y),
-      line([W / 2, 8, W / 2, Y - LEVER_MIDDLE], { pen: 'thin', dash: true }),
+      leverLink(W / 2, 8, Y),
       circle(W / 2, 9.5, 1.5),
       line([2.5, 10, W / 2 - 1.5, 10]),
       line([W / 2 + 1.5, 10, 12.5, 10]),

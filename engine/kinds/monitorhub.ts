@@ -16,6 +16,7 @@ import {
   supplyModel,
   supplyPoles,
 } from './panelbox'
+import { standing } from './sign'
 import { terminal } from './terminal'
 
 const dataPorts = count(
@@ -89,9 +90,8 @@ export const monitorHub = defineKind({
     marks: [
       ...supplyMarks(),
       ...portMarks(portsOf(v)),
-      rect(5, 5, 7.5, 4),
-      line([5.75, 8, 7.25, 6.5, 8.75, 7.5, 11.5, 6]),
-      ...(counted(v.wirelessMax, wirelessMax) > 0 ? waves(8.75, 3.75) : []),
+      ...standing(8.75, 7, [rect(5, 5, 7.5, 4), line([5.75, 8, 7.25, 6.5, 8.75, 7.5, 11.5, 6])]),
+      ...(counted(v.wirelessMax, wirelessMax) > 0 ? standing(8.75, 7, waves(8.75, 3.75)) : []),
     ],
   }),
   caption: (v) => captions(`${counted(v.dataPorts, dataPorts)} data ports`),

@@ -4,7 +4,7 @@ import { contactModel } from './contact'
 import { line } from './draw'
 import { number } from './field'
 import { fastened, fittingField } from './fitting'
-import { makeContact } from './sign'
+import { leverLink, makeContact } from './sign'
 import { inLine } from './terminal'
 
 const W = 15
@@ -31,11 +31,7 @@ export const panelSwitch = defineKind({
   symbol: () => ({
     w: W,
     h: H,
-    marks: [
-      ...makeContact(W, Y),
-      line([7.5, 0.4, 7.5, 3.2], { pen: 'thin', dash: true }),
-      line([5.75, 0.4, 9.25, 0.4]),
-    ],
+    marks: [...makeContact(W, Y), leverLink(7.5, 0.4, Y), line([5.75, 0.4, 9.25, 0.4])],
   }),
   caption: (v) => captions(figure(v.ratingA, 'A')),
 })

@@ -29,6 +29,7 @@ interface Placed {
   readonly box: Box
   readonly terminals: readonly PlacedTerminal[]
   symbol: PlacedSymbol | null
+  worked: PlacedSymbol | null
 }
 
 /**
@@ -49,6 +50,18 @@ export function symbolOf(part: Part, conductors: readonly Conductor[] = []): Pla
   const { w, h } = known.box
   known.symbol = { w, h, marks: upright ? drawing.marks : drawing.marks.map((m) => turnMark(m, stance)) }
   return known.symbol
+}
+
+/** The symbol with its contacts worked: closed, or thrown over. */
+export function workedSymbolOf(part: Part, conductors: readonly Conductor[] = []): PlacedSymbol {
+  const known = placed(part, conductors)
+  const { w, h, marks } = symbolOf(part, conductors)
+  known.worked ??= {
+    w,
+    h,
+    marks: marks.map((m) => (m.is === 'line' && m.worked ? { ...m, points: m.worked } : m)),
+  }
+  return known.worked
 }
 
 const byPart = new WeakMap<Part, { readonly conductors: readonly Conductor[]; readonly placed: Placed }>()
@@ -73,6 +86,7 @@ function place(part: Part, conductors: readonly Conductor[]): Placed {
       return { ...t, x: part.x + x, y: part.y + y, side: turnSide(t.side, stance) }
     }),
     symbol: null,
+    worked: null,
   }
 }
 

@@ -5,7 +5,7 @@ import { contact, contactFitting, contactForm } from './contact'
 import { text } from './draw'
 import { number } from './field'
 import { fastened } from './fitting'
-import { LEVER_MIDDLE, makeContact } from './sign'
+import { leverLink, makeContact } from './sign'
 import { terminal } from './terminal'
 
 const W = 17.5
@@ -47,7 +47,7 @@ export const relay = defineKind({
       ...makeContact(W, Y),
       text(0.4, Y - 0.6, '30'),
       text(W - 0.4, Y - 0.6, '87', { anchor: 'end' }),
-      ...coilMarks(W, 12.5, Y - LEVER_MIDDLE),
+      ...coilMarks(W, 12.5, (from) => leverLink(W / 2, from, Y)),
     ],
   }),
   caption: (v) => captions([figure(v.ratingA, 'A'), coilCaption(v)]),

@@ -2,7 +2,7 @@ import { defineKind } from '../model/kind'
 import { captions, figure } from './caption'
 import { byCoil, coilCaption, coilDevice, coilFields, coilMarks, coilTerminals } from './coil'
 import { contact, contactFitting, contactForm } from './contact'
-import { line, text } from './draw'
+import { line, moving, text } from './draw'
 import { number } from './field'
 import { fastened } from './fitting'
 import { pivot } from './sign'
@@ -63,13 +63,15 @@ export const relayChangeover = defineKind({
     marks: [
       line([0, 7.5, 5, 7.5]),
       pivot(5, 7.5),
-      line([5, 7.5, 12, 6.1], { pen: 'strong' }),
+      moving(line([5, 7.5, 12, 6.1], { pen: 'strong' }), line([5, 7.5, 12, 8.9])),
       line([11.25, 6.25, 11.25, 5, W, 5]),
       line([11.25, 8.75, 11.25, 10, W, 10]),
       text(0.4, 6.9, '30'),
       text(W - 0.4, 4.4, '87a', { anchor: 'end' }),
       text(W - 0.4, 9.4, '87', { anchor: 'end' }),
-      ...coilMarks(W, 17.5, 6.8),
+      ...coilMarks(W, 17.5, (from) =>
+        moving(line([W / 2, from, W / 2, 6.8], { pen: 'thin', dash: true }), line([W / 2, from, W / 2, 8.2])),
+      ),
     ],
   }),
   caption: (v) => captions([`${figure(v.ratingA, 'A')} / ${figure(v.breakRatingA, 'A')}`, coilCaption(v)]),

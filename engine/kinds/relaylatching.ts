@@ -6,7 +6,7 @@ import { takes } from './device'
 import { line, rect, text } from './draw'
 import { number } from './field'
 import { fastened, fittingField } from './fitting'
-import { LEVER_MIDDLE, makeContact } from './sign'
+import { leverLink, makeContact } from './sign'
 import { terminal } from './terminal'
 
 const W = 17.5
@@ -74,7 +74,7 @@ export const relayLatching = defineKind({
       ...makeContact(W, 5),
       text(0.4, 4.4, '30'),
       text(W - 0.4, 4.4, '87', { anchor: 'end' }),
-      line([W / 2, 10.75, W / 2, 5 - LEVER_MIDDLE], { pen: 'thin', dash: true }),
+      leverLink(W / 2, 10.75, 5),
       ...[12.5, 17.5].flatMap((y) => [
         line([0, y, W / 2 - 2.5, y]),
         rect(W / 2 - 2.5, y - 1.75, 5, 3.5),

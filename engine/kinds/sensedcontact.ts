@@ -4,7 +4,7 @@ import type { Volts } from '../units'
 import { letter, line, rect } from './draw'
 import { number } from './field'
 import { fastened } from './fitting'
-import { LEVER_MIDDLE, makeContact } from './sign'
+import { leverLink, makeContact } from './sign'
 import { inLine, terminal } from './terminal'
 
 /** A contact that works by itself, from what it measures; its electronics take a little current to the negative. */
@@ -48,7 +48,7 @@ export const sensedSymbol = (condition: string): SymbolDrawing => ({
   h: H,
   marks: [
     ...makeContact(W, Y),
-    line([W / 2, 7.5, W / 2, Y - LEVER_MIDDLE], { pen: 'thin', dash: true }),
+    leverLink(W / 2, 7.5, Y),
     rect(W / 2 - 3.75, 7.5, 7.5, 5),
     letter(W / 2, 10, condition, 2.5),
     line([W / 2, 12.5, W / 2, H]),

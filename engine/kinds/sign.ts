@@ -1,6 +1,6 @@
 import type { Mark } from '../model/marks'
 import type { Millimetres } from '../units'
-import { arc, circle, line } from './draw'
+import { arc, circle, line, moving } from './draw'
 
 /** Signs that several symbols share, after IEC 60617 practice. */
 
@@ -22,16 +22,23 @@ export const alternatingSign = (x: Millimetres, y: Millimetres): readonly Mark[]
 /** The pivot of a moving contact. */
 export const pivot = (x: Millimetres, y: Millimetres): Mark => circle(x, y, 0.5, { fill: 'ink', pen: 'thin' })
 
-/** A make contact across a box of width w: pivot on the left, open lever, fixed contact on the right. */
+/** A make contact across a box of width w: pivot on the left, open lever, fixed contact on the right; worked, it is closed. */
 export const makeContact = (w: Millimetres, y: Millimetres): readonly Mark[] => [
   line([0, y, w / 2 - 3.75, y]),
   pivot(w / 2 - 3.75, y),
-  line([w / 2 - 3.75, y, w / 2 + 3.4, y - 3.5], { pen: 'strong' }),
+  moving(
+    line([w / 2 - 3.75, y, w / 2 + 3.4, y - 3.5], { pen: 'strong' }),
+    line([w / 2 - 3.75, y, w / 2 + 3.75, y]),
+  ),
   line([w / 2 + 3.75, y, w, y]),
 ]
 
-/** Height of the lever of `makeContact` above its box line at the middle, where a link takes hold of it. */
-export const LEVER_MIDDLE: Millimetres = 1.8
+/** Height of the lever of `makeContact` above its line at the middle, where a link takes hold of it. */
+const LEVER_MIDDLE: Millimetres = 1.8
+
+/** The broken line from what works a make contact, at `from`, to the middle of its lever; it goes with the lever. */
+export const leverLink = (x: Millimetres, from: Millimetres, y: Millimetres): Mark =>
+  moving(line([x, from, x, y - LEVER_MIDDLE], { pen: 'thin', dash: true }), line([x, from, x, y]))
 
 /** Frame or chassis: a stroke with three slanted ones below, hanging from a point. */
 export const frameSign = (x: Millimetres, y: Millimetres): readonly Mark[] => [

@@ -1,10 +1,10 @@
 import { defineKind } from '../model/kind'
 import { captions, figure, known } from './caption'
 import { contactModel } from './contact'
-import { letter, line, rect } from './draw'
+import { letter, rect } from './draw'
 import { choice, number } from './field'
 import { fastened, fittingField } from './fitting'
-import { LEVER_MIDDLE, makeContact } from './sign'
+import { leverLink, makeContact } from './sign'
 import { inLine } from './terminal'
 
 const W = 15
@@ -31,7 +31,7 @@ export const thermostat = defineKind({
     h: H,
     marks: [
       ...makeContact(W, Y),
-      line([W / 2, 7.5, W / 2, Y - LEVER_MIDDLE], { pen: 'thin', dash: true }),
+      leverLink(W / 2, 7.5, Y),
       rect(W / 2 - 3.75, 7.5, 7.5, 4.5),
       letter(W / 2, 9.75, 't°', 2.5),
     ],

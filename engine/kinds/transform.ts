@@ -1,6 +1,6 @@
 import type { Turn } from '../model/design'
 import type { Side } from '../model/kind'
-import type { Mark, TextMark, XY } from '../model/marks'
+import type { LineMark, Mark, TextMark, XY } from '../model/marks'
 import type { Millimetres } from '../units'
 
 /** How a symbol stands: mirrored left to right in its own box first, then turned clockwise. */
@@ -37,7 +37,7 @@ export function turnMark(mark: Mark, s: Stance): Mark {
   if (mark.upright) return standingMark(mark, mark.upright, s)
   switch (mark.is) {
     case 'line':
-      return { ...mark, points: mark.points.map((p) => turnPoint(p, s)) }
+      return inBothStands(mark, (p) => turnPoint(p, s))
     case 'circle':
       return { ...mark, at: turnPoint(mark.at, s) }
     case 'arc': {
@@ -49,12 +49,19 @@ export function turnMark(mark: Mark, s: Stance): Mark {
   }
 }
 
+/** A stroke with its points elsewhere, at rest and worked. */
+const inBothStands = (mark: LineMark, to: (p: XY) => XY): LineMark => ({
+  ...mark,
+  points: mark.points.map(to),
+  ...(mark.worked ? { worked: mark.worked.map(to) } : {}),
+})
+
 /** A sign moved to where its point has gone. */
 function standingMark(mark: Mark, point: XY, s: Stance): Mark {
   const to = turnPoint(point, s)
   const moved = ([x, y]: XY): XY => [x + to[0] - point[0], y + to[1] - point[1]]
   return mark.is === 'line'
-    ? { ...mark, points: mark.points.map(moved), upright: to }
+    ? { ...inBothStands(mark, moved), upright: to }
     : { ...mark, at: moved(mark.at), upright: to }
 }
 

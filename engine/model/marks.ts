@@ -32,6 +32,8 @@ interface Standing {
 export interface LineMark extends Standing {
   readonly is: 'line'
   readonly points: readonly XY[]
+  /** Where it lies while the contact that it belongs to is worked: closed, or thrown over. Absent: it does not move. */
+  readonly worked?: readonly XY[]
   readonly closed?: boolean
   readonly pen: Pen
   readonly ink?: Ink
