@@ -125,7 +125,7 @@ export { type Clip, copyOf, duplicateEdit, pasteEdit, type Selection } from './e
 export { designIn } from './edit/designin'
 export type { ConductorChange, Edit, EditOf, EditResult, NoteLine, PartChange, Refusal } from './edit/edit'
 export { GRID, snap } from './edit/grid'
-export { newParagraph } from './edit/handover'
+export { movedParagraph, newParagraph } from './edit/handover'
 export { type History, historyOf, push, redo, type Step, settle, undo } from './edit/history'
 export { type JoinEdit, joinEdit } from './edit/joinedit'
 export { newOwnConductor } from './edit/ownconductors'

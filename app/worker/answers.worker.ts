@@ -1,4 +1,4 @@
-import { type Analysed, analyse, type Design } from '../../engine'
+import { type Analysed, analyser, type Design } from '../../engine'
 import { serve } from './serve'
 
-serve<Design, Analysed>(analyse)
+serve<Design, Analysed>(analyser())

@@ -64,6 +64,8 @@ export function loadDrops(
   const stateOf = lastKept((witness) => ({ witness, potential: potentialsOf(nodeCurrents(p, witness)) }))
   const walks = kept((root: number) => walksFrom(p.graph, root))
   const bound = boundsOf(p, bounds)
+  /** The worst state of a load of the same supply before: often that of the next one too. */
+  const recent = new Map<Supply, { x: Float64Array; potential: Float64Array }>()
   /** Every load on, the batteries of a supply before others: for most loads the worst state. */
   const allOn = kept((supply: Supply) => {
     const objective = p.min.map((x, d) => (!isBattery(p, d) && x < 0 ? -1 : 0))
@@ -77,7 +79,7 @@ export function loadDrops(
     if (from === to) return { device, reason: 'terminals-joined' }
     const ways = supplies(from, to)
     if (ways.supplies.length === 0) return { device, reason: 'no-battery-feeds-it' }
-    const certain = withAllOn(device, ways)
+    const certain = certainOf(device, ways)
     if (certain) return certain
     const own = byDevice(p, between(p.positive[device]!, p.negative[device]!).at)
     const objective = new Float64Array(own.length)
@@ -90,6 +92,7 @@ export function loadDrops(
     }
     const { volts, supply } = worst!
     const { witness, potential } = stateOf(worst!.witness)
+    recent.set(supply, { x: witness, potential })
     const parts = partsOf(device, supply, potential)
     return { device, volts, ofVolts: emfOf(supply), supply, everySupply: ways.all, witness, parts }
   }
@@ -103,15 +106,11 @@ export function loadDrops(
     )
   }
 
-  /** No state can do more than each branch of the way at its own worst; undefined where every load on does less. */
-  function withAllOn(device: number, ways: ReturnType<typeof supplies>): LoadDrop | undefined {
+  /** No state can do more than each branch of the way at its own worst; undefined where the states at hand do less. */
+  function certainOf(device: number, ways: ReturnType<typeof supplies>): LoadDrop | undefined {
     let worst: LoadDrop | undefined
     let most = 0
     for (const supply of ways.supplies) {
-      const state = allOn(supply)
-      if (!state) return undefined
-      const parts = partsOf(device, supply, state.potential)
-      const volts = parts.reduce((sum, x) => sum + x.volts, 0)
       most = Math.max(
         most,
         legs(p, device, supply).reduce(
@@ -125,16 +124,21 @@ export function loadDrops(
           0,
         ),
       )
-      if (!worst || volts > worst.volts + CERTAIN)
-        worst = {
-          device,
-          volts,
-          ofVolts: emfOf(supply),
-          supply,
-          everySupply: ways.all,
-          witness: state.x,
-          parts,
-        }
+      for (const state of [allOn(supply), recent.get(supply)]) {
+        if (!state) continue
+        const parts = partsOf(device, supply, state.potential)
+        const volts = parts.reduce((sum, x) => sum + x.volts, 0)
+        if (!worst || volts > worst.volts + CERTAIN)
+          worst = {
+            device,
+            volts,
+            ofVolts: emfOf(supply),
+            supply,
+            everySupply: ways.all,
+            witness: state.x,
+            parts,
+          }
+      }
     }
     return worst && most < Number.POSITIVE_INFINITY && most - worst.volts <= CERTAIN * Math.max(1, most)
       ? worst

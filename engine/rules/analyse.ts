@@ -1,6 +1,7 @@
 import type { Answers } from '../calc/answers'
-import { answersOf } from '../calc/answersof'
+import { type Analysis, answersOf } from '../calc/answersof'
 import { polesOf } from '../calc/network'
+import { haveSameAnswers } from '../calc/sameanswers'
 import type { Design } from '../model/design'
 import { findingsOf } from './all'
 import type { Finding } from './finding'
@@ -11,7 +12,22 @@ export interface Analysed {
 }
 
 /** Everything that the engine has to say about a design: figures and findings. Pure; cost as in answersOf. */
-export function analyse(design: Design): Analysed {
-  const analysis = answersOf(design)
-  return { answers: analysis.answers, findings: findingsOf({ design, poles: polesOf(design), ...analysis }) }
+export const analyse = (design: Design): Analysed => withFindings(design, answersOf(design))
+
+/**
+ * The same for one design after another: where the next differs from the last in nothing that an answer looks at (parts
+ * moved, renamed, conductors routed otherwise) the answers are those of the last, and only the findings are made anew.
+ */
+export function analyser(): (design: Design) => Analysed {
+  let last: { readonly design: Design; readonly analysis: Analysis } | null = null
+  return (design) => {
+    const analysis = last && haveSameAnswers(last.design, design) ? last.analysis : answersOf(design)
+    last = { design, analysis }
+    return withFindings(design, analysis)
+  }
 }
+
+const withFindings = (design: Design, analysis: Analysis): Analysed => ({
+  answers: analysis.answers,
+  findings: findingsOf({ design, poles: polesOf(design), ...analysis }),
+})

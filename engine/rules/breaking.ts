@@ -1,6 +1,6 @@
-import { behindOf } from '../calc/behind'
 import type { DeviceFault } from '../calc/faultanswers'
 import { fuseFacts } from '../calc/fusefacts'
+import { type Zones, zonesOf } from '../calc/zones'
 import type { PartId } from '../model/design'
 import { capacityHolds } from './breakingvoltage'
 import type { Finding } from './finding'
@@ -33,7 +33,8 @@ export const breaking: Rule = {
       const ways = [...(before?.ways ?? []), of.name].filter((name) => name !== '')
       worst.set(part, before && before.amps >= amps ? { ...before, ways } : { id, amps, capacityA, ways })
     }
-    return [...worst].map(([part, w]) => findingOf(c, part, w, able))
+    const zones = zonesOf(c.p, (e) => able.has(e))
+    return [...worst].map(([part, w]) => findingOf(c, part, w, zones))
   },
 }
 
@@ -44,18 +45,15 @@ function findingOf(
   c: Case,
   part: PartId,
   w: { id: string; amps: number; capacityA: number; ways: string[] },
-  able: ReadonlySet<number>,
+  zones: Zones,
 ): Finding {
   const e = c.p.branchIndex.get(w.id)!
-  const ends = [c.p.graph.tail[e]!, c.p.graph.head[e]!]
-  const before = behindOf(c.p).from(ends, e, (b) => able.has(b))
-  const backed = !before.battery && before.barriers.length > 0
+  // It is no barrier itself: both of its ends are in one zone.
+  const [zone] = zones.ends(e)
+  const before = zones.at[zone]!
+  const backed = zones.hasBattery[zone] === 0 && before.length > 0
   const upstream = backed
-    ? [
-        ...new Set(
-          before.barriers.flatMap((b) => c.border.branches.get(c.p.form.branches[b]!.id)?.part ?? []),
-        ),
-      ]
+    ? [...new Set(before.flatMap((b) => c.border.branches.get(c.p.form.branches[b]!.id)?.part ?? []))]
     : []
   const at = c.answers.faults.devices.get(w.id)?.greatest
   const place = at && 'value' in at ? at.value.at : null
