@@ -35,7 +35,7 @@ export {
   type StepRecord,
 } from './calc/commissioning/record'
 export type { Expected, Reading, StepCaution, StepGroup, TestStep } from './calc/commissioning/step'
-export { commissioningSteps } from './calc/commissioning/steps'
+export { commissioningSteps, sameSteps } from './calc/commissioning/steps'
 export { type Comparison, type FieldChange, type ItemChanges, isUnchanged } from './calc/compare/changes'
 export { compareDesigns } from './calc/compare/compare'
 export { compareResults, type ResultChanges } from './calc/compare/results'

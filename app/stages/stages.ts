@@ -1,4 +1,4 @@
-import { Hammer, History, type LucideIcon, PencilRuler, Printer, Table2 } from 'lucide-react'
+import { BookOpen, Hammer, History, type LucideIcon, PencilRuler, Printer, Table2 } from 'lucide-react'
 import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
 import type { Stage } from '../store/view'
 
@@ -28,6 +28,13 @@ export const STAGES: readonly StageRow[] = [
     about: 'Build conductor by conductor and tick off what is done',
     icon: Hammer,
     page: lazy(() => import('./bench/BenchPage')),
+  },
+  {
+    key: 'handover',
+    title: 'Handover',
+    about: 'What the customer keeps: fuses, switches, readings, in plain words',
+    icon: BookOpen,
+    page: lazy(() => import('./handover/HandoverPage')),
   },
   {
     key: 'packs',

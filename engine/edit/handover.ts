@@ -27,6 +27,33 @@ export function newParagraph(design: Design, after: string | null): OwnParagraph
   return { id: `h${Math.max(0, ...taken) + 1}`, heading: '', text: '', after }
 }
 
+/**
+ * The paragraphs with one moved a place up (-1) or down (1), past its neighbour: another paragraph, or a chapter of
+ * `chapters`. The same list where there is nowhere to go. Pure.
+ */
+export function movedParagraph(
+  paragraphs: readonly OwnParagraph[],
+  id: string,
+  by: -1 | 1,
+  chapters: readonly string[],
+): readonly OwnParagraph[] {
+  const places: readonly (string | null)[] = [null, ...chapters]
+  const at = paragraphs.find((p) => p.id === id)
+  if (!at) return paragraphs
+  const place = places.includes(at.after) ? at.after : (places.at(-1) ?? null)
+  const beside = paragraphs.filter((p) => (places.includes(p.after) ? p.after : places.at(-1)) === place)
+  const neighbour = beside[beside.indexOf(at) + by]
+  if (neighbour) {
+    const [i, k] = [paragraphs.indexOf(at), paragraphs.indexOf(neighbour)]
+    return paragraphs.with(i, neighbour).with(k, at)
+  }
+  const next = places[places.indexOf(place) + by]
+  if (next === undefined) return paragraphs
+  const moved = { ...at, after: next }
+  const others = paragraphs.filter((p) => p.id !== id)
+  return by === 1 ? [moved, ...others] : [...others, moved]
+}
+
 function faultOf(paragraphs: readonly OwnParagraph[]): Refusal | null {
   if (paragraphs.length > MOST_PARAGRAPHS)
     return refuse('many-paragraphs', `A handover pack has at most ${MOST_PARAGRAPHS} paragraphs of your own.`)

@@ -21,19 +21,31 @@ export interface HandoverFacts {
   readonly picture: Picture
 }
 
-const remembered = new WeakMap<Design, HandoverFacts>()
+/** Remembered weakly for each array of parts, and while all that the facts hang on is the same. */
+const remembered = new WeakMap<Design['parts'], HandoverFacts>()
+
+const isSame = (a: Design, b: Design): boolean =>
+  a.conductors === b.conductors &&
+  a.ownConductors === b.ownConductors &&
+  a.settings.systemV === b.settings.systemV
 
 /**
- * Worked out once for each design: a load flow for each source and a few more, and a walk over the wiring for each
- * fuse and switch. Never throws on a design that the reader accepts.
+ * Worked out once for each design, and not again when words alone change: a load flow for each source and a few more,
+ * and a walk over the wiring for each fuse and switch. Never throws on a design that the reader accepts.
  */
 export function handoverFacts(design: Design): HandoverFacts {
-  const known = remembered.get(design)
-  if (known) return known
+  const known = remembered.get(design.parts)
+  if (known && isSame(known.design, design)) return known.design === design ? known : { ...known, design }
+  const facts = found(design)
+  remembered.set(design.parts, facts)
+  return facts
+}
+
+function found(design: Design): HandoverFacts {
   const finds = fuseFinds(design)
   const readings = readingsOf(design)
   const stores = storesOf(design)
-  const facts = {
+  return {
     design,
     finds,
     switches: switchEffects(design),
@@ -44,6 +56,4 @@ export function handoverFacts(design: Design): HandoverFacts {
     storedWh: storedWh(stores),
     picture: pictureOf(design, finds, readings, stores),
   }
-  remembered.set(design, facts)
-  return facts
 }

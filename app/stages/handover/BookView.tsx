@@ -1,0 +1,38 @@
+import { useRef } from 'react'
+import type { Book, Chapter } from '../../../engine'
+import { CoverView } from './CoverView'
+import { PieceView } from './PieceView'
+
+/** The handover pack on screen: one column of large type that reflows. */
+export function BookView({ book }: { book: Book }) {
+  const root = useRef<HTMLElement>(null)
+  const goTo = (number: number) => {
+    const chapter = root.current?.querySelector<HTMLElement>(`[data-chapter="${number}"]`)
+    chapter?.scrollIntoView({ block: 'start' })
+    chapter?.focus({ preventScroll: true })
+  }
+  return (
+    <article className="book" lang={book.locale} ref={root}>
+      <CoverView cover={book.cover} onGo={goTo} />
+      {book.chapters.map((chapter) => (
+        <ChapterView key={chapter.key} chapter={chapter} />
+      ))}
+    </article>
+  )
+}
+
+function ChapterView({ chapter: { is, number, title, pieces } }: { chapter: Chapter }) {
+  return (
+    <section className={`chapter ${is}`} data-chapter={number ?? undefined} tabIndex={-1} aria-label={title}>
+      {title !== '' && (
+        <h2>
+          {number !== null && <span className="number">{number}</span>} {title}
+        </h2>
+      )}
+      {pieces.map((piece, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a chapter is made anew as a whole
+        <PieceView key={i} piece={piece} />
+      ))}
+    </section>
+  )
+}
