@@ -2,6 +2,7 @@ import { Maximize, Minus, Plus, TriangleAlert } from 'lucide-react'
 import { useMemo } from 'react'
 import { sortAccepted } from '../../engine'
 import { takeOver } from '../files/session'
+import { BuiltBadge } from '../stages/bench/BuiltBadge'
 import { usePointer } from '../store/hand'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
@@ -26,6 +27,7 @@ export function StatusLine() {
       <button type="button" className="link" onClick={() => setOverlay({ is: 'cautions' })}>
         <TriangleAlert size={14} aria-hidden /> Cautions
       </button>
+      <BuiltBadge />
       <Kept />
       <span className="grow" />
       {drawing && <OnSheet />}

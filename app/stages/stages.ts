@@ -1,4 +1,4 @@
-import { BookOpen, Hammer, History, type LucideIcon, PencilRuler, Printer, Table2 } from 'lucide-react'
+import { BookOpen, Gauge, Hammer, History, type LucideIcon, PencilRuler, Printer, Table2 } from 'lucide-react'
 import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
 import type { Stage } from '../store/view'
 
@@ -35,6 +35,13 @@ export const STAGES: readonly StageRow[] = [
     about: 'What the customer keeps: fuses, switches, readings, in plain words',
     icon: BookOpen,
     page: lazy(() => import('./handover/HandoverPage')),
+  },
+  {
+    key: 'commissioning',
+    title: 'Commission',
+    about: 'Commissioning record: measure step by step against what the design expects',
+    icon: Gauge,
+    page: lazy(() => import('./commissioning/CommissioningPage')),
   },
   {
     key: 'packs',

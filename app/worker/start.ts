@@ -2,6 +2,7 @@ import type { Analysed, Design, Scene } from '../../engine'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
+import { startBuilt } from './built'
 import { Newest } from './newest'
 import type { SceneWish } from './scene.worker'
 import { startWays } from './ways'
@@ -33,6 +34,7 @@ export function startEngine(): void {
       view: useView.getState().view,
     })
 
+  startBuilt()
   startWays()
   useOpen.subscribe((now, before) => {
     if (now.hold !== 'loading' && now.design !== before.design) answers.ask(now.design)
