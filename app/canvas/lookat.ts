@@ -42,7 +42,7 @@ export function useLookAt(): void {
         if (whole) void flow.fitBounds(rectOf(whole), { padding: 0.03, duration })
       })
     }
-    if (wish.zoom) {
+    if (wish.at === 'items' && wish.zoom) {
       void flow.fitBounds(bounds, { padding: 0.3, duration })
       return
     }
@@ -111,7 +111,10 @@ function boxFor(design: Design, wish: Exclude<LookAt, { at: 'zoom' }>): Box | nu
   const { scene: newest, laidOut } = useLatest.getState()
   // A scene of the design that was on the table before says nothing about this one.
   const scene = laidOut?.id === design.id ? newest : null
-  if (wish.at === 'all') {
+  if (wish.at === 'box') {
+    take(wish.box.x, wish.box.y)
+    take(wish.box.x + wish.box.w, wish.box.y + wish.box.h)
+  } else if (wish.at === 'all') {
     for (const p of design.parts) takePart(p.id)
     if (scene) {
       const { x, y, w, h } = scene.box

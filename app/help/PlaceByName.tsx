@@ -10,7 +10,7 @@ export function PlaceByName({ at, onClose }: { at: XY | null; onClose: () => voi
   const pick = (key: string) => {
     const kind = kindOf(key)
     onClose()
-    if (kind && placePart(kind, at)) focusName()
+    if (kind && placePart(kind, { near: at })) focusName()
   }
   return (
     <Sheet title="Place a part" narrow onClose={onClose}>

@@ -36,7 +36,7 @@ export const ShelfItem = memo(function ShelfItem({ kind, disabled }: { kind: Kin
       })
       setTimeout(() => button.blur())
       const at = e.type === 'pointerup' ? sheetPoint(e.clientX, e.clientY) : null
-      if (at) placePart(kind, at)
+      if (at) placePart(kind, { just: at })
     }
     window.addEventListener('pointermove', move)
     window.addEventListener('pointerup', end)
@@ -52,7 +52,7 @@ export const ShelfItem = memo(function ShelfItem({ kind, disabled }: { kind: Kin
         title={kind.about}
         data-kind={kind.key}
         onPointerDown={drag}
-        onClick={() => placePart(kind, null)}
+        onClick={() => placePart(kind, { near: null })}
       >
         <span className="picture">
           <KindPicture kind={kind} />

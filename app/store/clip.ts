@@ -1,14 +1,19 @@
 import {
+  boxOf,
   type Clip,
   conductorById,
   copyOf,
   duplicateEdit,
   type EditOf,
+  type Place,
   pasteEdit,
   removeEdit,
+  sceneText,
+  type XY,
 } from '../../engine'
+import { freeSpot } from './freespot'
 import { usePointer } from './hand'
-import { removeZone } from './onsheet'
+import { removeZone, zoneById } from './onsheet'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
 import { seenDesign } from './seen'
@@ -18,23 +23,26 @@ import { clearSelection, select, useView } from './view'
 let clip: Clip | null = null
 
 const selection = () => {
-  const { parts, conductors, texts } = useView.getState()
-  return { parts: [...parts], conductors: [...conductors], texts: [...texts] }
+  const { parts, conductors, texts, zone } = useView.getState()
+  const within = zoneById(zone)?.parts ?? []
+  return { parts: [...parts, ...within], conductors: [...conductors], texts: [...texts] }
 }
 
 interface Counted {
   readonly parts: readonly unknown[]
   readonly conductors: readonly unknown[]
   readonly texts?: readonly unknown[]
+  readonly zones?: readonly unknown[]
 }
 
-const counted = ({ parts, conductors, texts = [] }: Counted) => {
+const counted = ({ parts, conductors, texts = [], zones = [] }: Counted) => {
   const words = [
     parts.length && many(parts.length, 'part'),
     conductors.length && many(conductors.length, 'conductor'),
+    zones.length && many(zones.length, 'outline'),
     texts.length && many(texts.length, 'text'),
   ].filter(Boolean)
-  return words.length > 2 ? `${words[0]}, ${words[1]} and ${words[2]}` : words.join(' and ')
+  return words.length > 2 ? `${words.slice(0, -1).join(', ')} and ${words.at(-1)}` : words.join(' and ')
 }
 
 const many = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`
@@ -56,12 +64,39 @@ export function pasteHere(): void {
     return
   }
   const [x, y] = usePointer.getState().at ?? useView.getState().middle
-  add('Paste', pasteEdit(seenDesign(), clip, { x, y }))
+  add('Paste', pasteEdit(seenDesign(), clip, freeFor(clip, [x, y])))
 }
 
 export function duplicate(): void {
-  const { parts, texts } = useView.getState()
-  if (parts.size + texts.size > 0) add('Duplicate', duplicateEdit(seenDesign(), selection()))
+  const chosen = selection()
+  if (chosen.parts.length + chosen.texts.length === 0) return
+  const copied = copyOf(seenDesign(), chosen)
+  const { x, y } = boxAround(copied)
+  add('Duplicate', duplicateEdit(seenDesign(), chosen, freeFor(copied, [x + BESIDE, y + BESIDE])))
+}
+
+/** How far a copy is wished to be from what it was made of, mm. */
+const BESIDE = 10
+
+/** The place nearest to a wished top left corner at which what is added lies over no part. */
+function freeFor(added: Clip, [x, y]: XY): Place {
+  if (added.parts.length === 0) return { x, y }
+  const { w, h } = boxAround(added)
+  const [left, top] = freeSpot(seenDesign(), [x + w / 2, y + h / 2], w, h)
+  return { x: left, y: top }
+}
+
+/** The box around what is copied. Its corner is that of what reaches furthest, as `pasteEdit` has it. */
+function boxAround({ parts, texts = [] }: Clip) {
+  const boxes = [...parts.map((p) => boxOf(p)), ...texts.map(sceneText)]
+  const x = Math.min(...boxes.map((b) => b.x))
+  const y = Math.min(...boxes.map((b) => b.y))
+  return {
+    x,
+    y,
+    w: Math.max(...boxes.map((b) => b.x + b.w)) - x,
+    h: Math.max(...boxes.map((b) => b.y + b.h)) - y,
+  }
 }
 
 function add(name: string, edit: EditOf<'add'>): void {

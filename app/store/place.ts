@@ -2,26 +2,29 @@ import { addPartEdit, boxOf, type Kind, type Part, partById, type XY } from '../
 import { freeSpot } from './freespot'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
+import { seenDesign } from './seen'
 import { lookAt, select, useView } from './view'
 
-/** Puts a new part on the sheet. `at`: middle of its symbol, mm; null: the free place nearest to what is in sight. */
-export function placePart(kind: Kind, at: XY | null): Part | null {
-  const { design } = useOpen.getState()
-  const middle = at ?? freeMiddle(kind)
+/** Where a part is wanted: its middle just there, mm; at the free place nearest to one, or to what is in sight. */
+export type Wanted = { readonly just: XY } | { readonly near: XY | null }
+
+export function placePart(kind: Kind, at: Wanted): Part | null {
+  const design = seenDesign()
+  const middle = 'just' in at ? at.just : freeMiddle(kind, at.near ?? useView.getState().middle)
   const edit = addPartEdit(design, kind.key, { x: middle[0], y: middle[1] })
   if (!doEdit(`Place ${kind.title.toLowerCase()}`, edit)) return null
   const [part] = edit.parts
   if (!part) return null
   select([part.id])
-  if (!at) lookAt([part.id], [])
+  if (!('just' in at)) lookAt([part.id], [])
   say(`${part.designation}, ${kind.title}, placed.`)
   return partById(useOpen.getState().design, part.id) ?? null
 }
 
-function freeMiddle(kind: Kind): XY {
-  const { design } = useOpen.getState()
+function freeMiddle(kind: Kind, near: XY): XY {
+  const design = seenDesign()
   const [part] = addPartEdit(design, kind.key, { x: 0, y: 0 }).parts
   const { w, h } = boxOf(part!)
-  const [x, y] = freeSpot(design, useView.getState().middle, w, h)
+  const [x, y] = freeSpot(design, near, w, h)
   return [x + w / 2, y + h / 2]
 }

@@ -29,6 +29,7 @@ export type Stage = 'drawing' | 'schedules' | 'bench' | 'commissioning' | 'hando
 export type LookAt =
   | { readonly at: 'all' }
   | { readonly at: 'zoom'; readonly by: number }
+  | { readonly at: 'box'; readonly box: Box }
   | {
       readonly at: 'items'
       readonly parts: readonly PartId[]
@@ -148,6 +149,7 @@ export const clearSelection = () => select([])
 export function lookAt(parts: readonly PartId[], conductors: readonly ConductorId[], zoom = false): void {
   set({ lookAt: { at: 'items', parts, conductors, zoom } })
 }
+export const lookAtBox = (box: Box) => set({ lookAt: { at: 'box', box } })
 export const zoomBy = (by: number) => set({ lookAt: { at: 'zoom', by } })
 export const lookAtAll = () => set({ lookAt: { at: 'all' } })
 

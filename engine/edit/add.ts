@@ -4,20 +4,28 @@ import type { EditOf, EditResult, Refusal } from './edit'
 import { refuse } from './refuse'
 import { hasTerminal } from './terminal'
 
-/** Adds parts, the conductors among them and what is there already, and texts on the sheet. Ids, designations and numbers must be free. */
+/** Adds parts, the conductors among them and what is there already, outlines, and texts on the sheet. Ids, designations and numbers must be free. */
 export function applyAdd(design: Design, edit: EditOf<'add'>): EditResult {
-  const { texts: added = [] } = edit
-  if (edit.parts.length === 0 && edit.conductors.length === 0 && added.length === 0) return done(design)
+  const { texts = [], zones = [] } = edit
+  if ([edit.parts, edit.conductors, texts, zones].every((list) => list.length === 0)) return done(design)
   const parts = [...design.parts, ...edit.parts]
   const conductors = [...design.conductors, ...edit.conductors]
   const wrong =
     taken(parts, conductors) ?? loose(parts, edit.conductors) ?? strayReturn(conductors, edit.conductors)
   if (wrong) return wrong
-  if (added.length === 0) return done({ ...design, parts, conductors })
-  const texts = [...(design.texts ?? []), ...added]
-  const id = twice(texts.map((t) => t.id))
-  if (id !== null) return refuse('id-taken', `The sheet already has a text with the id ${id}.`)
-  return done({ ...design, parts, conductors, texts })
+  const allTexts = [...(design.texts ?? []), ...texts]
+  const allZones = [...(design.zones ?? []), ...zones]
+  const text = twice(allTexts.map((t) => t.id))
+  if (text !== null) return refuse('id-taken', `The sheet already has a text with the id ${text}.`)
+  const zone = twice(allZones.map((z) => z.id))
+  if (zone !== null) return refuse('id-taken', `The sheet already has an outline with the id ${zone}.`)
+  return done({
+    ...design,
+    parts,
+    conductors,
+    ...(texts.length > 0 ? { texts: allTexts } : {}),
+    ...(zones.length > 0 ? { zones: allZones } : {}),
+  })
 }
 
 function taken(parts: readonly Part[], conductors: readonly Conductor[]): Refusal | null {

@@ -1,7 +1,6 @@
 import { kindOf } from '../kinds/all'
-import type { Conductor, ConductorId, Design, Part, PartId, SheetText } from '../model/design'
+import type { Conductor, ConductorId, Design, Part, PartId, Place, SheetText, Zone } from '../model/design'
 import { namingFor } from '../model/naming'
-import type { Millimetres } from '../units'
 import type { EditOf } from './edit'
 import { GRID, snap } from './grid'
 
@@ -19,22 +18,21 @@ export interface Clip {
   /** Only conductors with both ends on these parts. */
   readonly conductors: readonly Conductor[]
   readonly texts?: readonly SheetText[]
+  /** Outlines, all of whose parts come along. */
+  readonly zones?: readonly Zone[]
 }
 
-/** The selected parts with every conductor among them, selected or not: a group is copied as it is wired. */
+/** The selected parts with every conductor among them, selected or not, and the outlines round none but them. */
 export function copyOf(design: Design, selection: Selection): Clip {
   const ids = new Set(selection.parts)
   const texts = design.texts?.filter((t) => selection.texts?.includes(t.id)) ?? []
+  const zones = design.zones?.filter((z) => z.parts.length > 0 && z.parts.every((id) => ids.has(id))) ?? []
   return {
     ...(texts.length > 0 ? { texts } : {}),
+    ...(zones.length > 0 ? { zones } : {}),
     parts: design.parts.filter((p) => ids.has(p.id)),
     conductors: design.conductors.filter((c) => ids.has(c.from.part) && ids.has(c.to.part)),
   }
-}
-
-interface Place {
-  readonly x: Millimetres
-  readonly y: Millimetres
 }
 
 /**
@@ -76,6 +74,17 @@ function placedAt(design: Design, clip: Clip, at: Place): EditOf<'add'> {
           texts: clip.texts.map((t) => ({ ...t, id: naming.textId(), x: snap(t.x + dx), y: snap(t.y + dy) })),
         }
       : {}),
+    ...(clip.zones
+      ? {
+          zones: clip.zones.map((z) => ({
+            ...z,
+            id: naming.zoneId(),
+            parts: z.parts.map((id) => partIds.get(id)!),
+            x: snap(z.x + dx),
+            y: snap(z.y + dy),
+          })),
+        }
+      : {}),
   }
 }
 
@@ -84,11 +93,11 @@ const cornerOf = ({ parts, texts = [] }: Clip): Place => ({
   y: Math.min(...[...parts, ...texts].map((item) => item.y)),
 })
 
-/** A copy of the selection, two grid steps down and to the right. */
-export function duplicateEdit(design: Design, selection: Selection): EditOf<'add'> {
+/** A copy of the selection with its top left corner at a place; default: a little down and to the right. */
+export function duplicateEdit(design: Design, selection: Selection, at?: Place): EditOf<'add'> {
   const clip = copyOf(design, selection)
   const { x, y } = cornerOf(clip)
-  return placedAt(design, clip, { x: x + 4 * GRID, y: y + 4 * GRID })
+  return placedAt(design, clip, at ?? { x: x + 4 * GRID, y: y + 4 * GRID })
 }
 
 /** Class letter for a new designation; of an unknown kind, the letters of its old one. */

@@ -31,6 +31,8 @@ export type Edit =
       readonly parts: readonly Part[]
       readonly conductors: readonly Conductor[]
       readonly texts?: readonly SheetText[]
+      /** Outlines round parts that come with it or are there already. */
+      readonly zones?: readonly Zone[]
     }
   | { readonly do: 'remove'; readonly parts: readonly PartId[]; readonly conductors: readonly ConductorId[] }
   | {

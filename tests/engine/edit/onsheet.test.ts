@@ -127,6 +127,19 @@ describe('drawing notes', () => {
   })
 })
 
+test('outlines come along with a copy of all of their parts, and only then', () => {
+  const d = done(base(), { do: 'zone', zone: zone(['p1', 'p2']) })
+  const both = { parts: ['p1', 'p2'], conductors: [] }
+  const copied = done(d, duplicateEdit(d, both, { x: 120, y: 120 }))
+  expect(copied.zones).toEqual([zone(['p1', 'p2']), { ...zone(['p4', 'p5']), id: 'z2', x: 110, y: 110 }])
+  expect(copyOf(d, { parts: ['p1'], conductors: [] }).zones).toBeUndefined()
+  const elsewhere = done(design().build(), pasteEdit(design().build(), copyOf(d, both), { x: 0, y: 0 }))
+  expect(elsewhere.zones).toEqual([{ ...zone(['p1', 'p2']), x: -10, y: -10 }])
+  expect(apply(d, { do: 'add', parts: [], conductors: [], zones: [zone([])] })).toMatchObject({
+    code: 'id-taken',
+  })
+})
+
 test('a file keeps outlines, texts and references, and tells what is wrong with them', () => {
   let d = done(base(), { do: 'zone', zone: zone(['p1', 'p2']) })
   d = done(d, { do: 'text', text: { id: 't1', text: 'Seal', view: 'data', x: 0, y: 0 } })
