@@ -74,9 +74,10 @@ interface Point {
   readonly y: Millimetres
 }
 
-/** A place farther off, and the points of what it names that its leader may go to, best first. */
+/** A place farther off. Where its leader may go to is worked out for the few places that are free. */
 export interface FarCandidate extends Candidate {
-  readonly anchors: readonly Point[]
+  /** Points of what it names, best first. */
+  readonly anchors: () => readonly Point[]
 }
 
 /**
@@ -92,25 +93,25 @@ export function* outwardCandidates(label: LabelRequest): Generator<FarCandidate>
       else if (s.y1 === s.y2) {
         const [a, b] = [Math.min(s.x1, s.x2), Math.max(s.x1, s.x2)]
         for (const x of fromMiddle(a - w / 2 - d, b + w / 2 + d, w, ALONG)) {
-          const anchors = aside(x + w / 2, a, b, slant).map((at) => ({ x: at, y: s.y1 }))
+          const anchors = () => aside(x + w / 2, a, b, slant).map((at) => ({ x: at, y: s.y1 }))
           for (const y of [s.y1 - d - h, s.y1 + d]) yield { x, y, w, h, turn: 0, anchors }
         }
         for (const [end, x] of [
           [a, a - d - w],
           [b, b + d],
         ] as const)
-          yield { x, y: s.y1 - h / 2, w, h, turn: 0, anchors: [{ x: end, y: s.y1 }] }
+          yield { x, y: s.y1 - h / 2, w, h, turn: 0, anchors: () => [{ x: end, y: s.y1 }] }
       } else {
         const [a, b] = [Math.min(s.y1, s.y2), Math.max(s.y1, s.y2)]
         for (const y of fromMiddle(a - h / 2 - d, b + h / 2 + d, h, ALONG)) {
-          const anchors = aside(y + h / 2, a, b, slant).map((at) => ({ x: s.x1, y: at }))
+          const anchors = () => aside(y + h / 2, a, b, slant).map((at) => ({ x: s.x1, y: at }))
           for (const x of [s.x1 + d, s.x1 - d - w]) yield { x, y, w, h, turn: 0, anchors }
         }
         for (const [end, y] of [
           [a, a - d - h],
           [b, b + d],
         ] as const)
-          yield { x: s.x1 - w / 2, y, w, h, turn: 0, anchors: [{ x: s.x1, y: end }] }
+          yield { x: s.x1 - w / 2, y, w, h, turn: 0, anchors: () => [{ x: s.x1, y: end }] }
       }
     }
   }
@@ -131,5 +132,5 @@ function* ringAround({ w, h }: LabelRequest, x: number, y: number, d: Millimetre
       [-t, d],
       [-d, -t],
     ] as const)
-      yield { x: x + dx - w / 2, y: y + dy - h / 2, w, h, turn: 0, anchors: [{ x, y }] }
+      yield { x: x + dx - w / 2, y: y + dy - h / 2, w, h, turn: 0, anchors: () => [{ x, y }] }
 }

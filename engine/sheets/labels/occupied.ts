@@ -15,32 +15,35 @@ const ROW = 8192
 export const emptySheet = (): Occupied => ({ bins: new Map(), last: null })
 
 export function occupy(o: Occupied, rect: Rect): void {
-  eachBin(rect, (key) => {
-    const bin = o.bins.get(key)
-    if (bin) bin.push(rect)
-    else o.bins.set(key, [rect])
-    return true
-  })
+  const right = Math.floor((rect.x + rect.w) / BIN)
+  const bottom = Math.floor((rect.y + rect.h) / BIN)
+  for (let row = Math.floor(rect.y / BIN); row <= bottom; row++)
+    for (let column = Math.floor(rect.x / BIN); column <= right; column++) {
+      const key = row * ROW + column
+      const bin = o.bins.get(key)
+      if (bin) bin.push(rect)
+      else o.bins.set(key, [rect])
+    }
 }
 
-/** Touching edges are free. */
+/** Touching edges are free. Asked hundreds of thousands of times a sheet: plain loops, nothing is made. */
 export function isFree(o: Occupied, rect: Rect): boolean {
   if (o.last && overlaps(rect, o.last)) return false
-  return eachBin(rect, (key) => {
-    const taken = o.bins.get(key)?.find((other) => overlaps(rect, other))
-    if (taken) o.last = taken
-    return !taken
-  })
+  const left = Math.floor(rect.x / BIN)
+  const right = Math.floor((rect.x + rect.w) / BIN)
+  const bottom = Math.floor((rect.y + rect.h) / BIN)
+  for (let row = Math.floor(rect.y / BIN); row <= bottom; row++)
+    for (let column = left; column <= right; column++) {
+      const bin = o.bins.get(row * ROW + column)
+      if (!bin) continue
+      for (let i = 0; i < bin.length; i++)
+        if (overlaps(rect, bin[i]!)) {
+          o.last = bin[i]!
+          return false
+        }
+    }
+  return true
 }
 
 export const overlaps = (a: Rect, b: Rect): boolean =>
   a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h
-
-/** False as soon as the visitor is. */
-function eachBin(r: Rect, visit: (key: number) => boolean): boolean {
-  const c2 = Math.floor((r.x + r.w) / BIN)
-  const r2 = Math.floor((r.y + r.h) / BIN)
-  for (let row = Math.floor(r.y / BIN); row <= r2; row++)
-    for (let c = Math.floor(r.x / BIN); c <= c2; c++) if (!visit(row * ROW + c)) return false
-  return true
-}

@@ -65,13 +65,12 @@ function fartherOff(
   let choices = 0
   for (const { anchors, ...c } of outwardCandidates(label)) {
     if (!isFree(all, padded(c))) continue
-    const leader = anchors
-      .map((anchor) => [nearestPoint(c, anchor), anchor] as const)
-      .find((l) => pieces(l).every((p) => isFree(solid, p) || overlaps(p, around(l[1]))))
+    const leader = anchors()
+      .map((anchor): Leader => [nearestPoint(c, anchor), anchor])
+      .find((l) => passes(l, solid))
     if (!leader) continue
     const [from, to] = leader
-    const crossed = pieces(leader).filter((p) => !isFree(lines, p)).length
-    const cost = Math.hypot(from.x - to.x, from.y - to.y) + 2 * crossed
+    const cost = Math.hypot(from.x - to.x, from.y - to.y) + 2 * crossed(leader, lines)
     if (!best || cost < best.cost) best = { cost, label: { id: label.id, ...c, leader, placed: true } }
     if (++choices === CHOICES) break
   }
@@ -112,17 +111,42 @@ function nearestPoint({ x, y, w, h }: Rect, anchor: { x: number; y: number }): {
   return { x: px, y: py }
 }
 
+type Leader = readonly [
+  { readonly x: number; readonly y: number },
+  { readonly x: number; readonly y: number },
+]
+
+/** Meets nothing solid but near its end. */
+function passes(leader: Leader, solid: Occupied): boolean {
+  const end = around(leader[1])
+  for (let k = 0, n = piecesOf(leader); k < n; k++) {
+    const piece = pieceOf(leader, k, n)
+    if (!isFree(solid, piece) && !overlaps(piece, end)) return false
+  }
+  return true
+}
+
+function crossed(leader: Leader, lines: Occupied): number {
+  let count = 0
+  for (let k = 0, n = piecesOf(leader); k < n; k++) if (!isFree(lines, pieceOf(leader, k, n))) count++
+  return count
+}
+
 /** A slanting line as small rectangles. */
-function pieces([a, b]: readonly [{ x: number; y: number }, { x: number; y: number }]): Rect[] {
-  const n = Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y)))
-  return Array.from({ length: n }, (_, k) => {
-    const [x1, y1] = [a.x + ((b.x - a.x) * k) / n, a.y + ((b.y - a.y) * k) / n]
-    const [x2, y2] = [a.x + ((b.x - a.x) * (k + 1)) / n, a.y + ((b.y - a.y) * (k + 1)) / n]
-    return {
-      x: Math.min(x1, x2) - LEADER_WIDTH / 2,
-      y: Math.min(y1, y2) - LEADER_WIDTH / 2,
-      w: Math.abs(x2 - x1) + LEADER_WIDTH,
-      h: Math.abs(y2 - y1) + LEADER_WIDTH,
-    }
-  })
+function pieces(leader: Leader): Rect[] {
+  const n = piecesOf(leader)
+  return Array.from({ length: n }, (_, k) => pieceOf(leader, k, n))
+}
+
+const piecesOf = ([a, b]: Leader): number => Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y)))
+
+function pieceOf([a, b]: Leader, k: number, n: number): Rect {
+  const [x1, y1] = [a.x + ((b.x - a.x) * k) / n, a.y + ((b.y - a.y) * k) / n]
+  const [x2, y2] = [a.x + ((b.x - a.x) * (k + 1)) / n, a.y + ((b.y - a.y) * (k + 1)) / n]
+  return {
+    x: Math.min(x1, x2) - LEADER_WIDTH / 2,
+    y: Math.min(y1, y2) - LEADER_WIDTH / 2,
+    w: Math.abs(x2 - x1) + LEADER_WIDTH,
+    h: Math.abs(y2 - y1) + LEADER_WIDTH,
+  }
 }
