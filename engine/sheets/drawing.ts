@@ -28,7 +28,6 @@ export interface Drawing {
 
 /** Clear strip inside the frame, mm. */
 const PAD = 6
-export const fits = ({ area }: Drawing, w: Millimetres, h: Millimetres): boolean => area.w <= w && area.h <= h
 
 /** What a sheet offers a drawing inside its clear strip. */
 export const roomIn = (room: Area): { readonly w: Millimetres; readonly h: Millimetres } => ({
@@ -36,15 +35,23 @@ export const roomIn = (room: Area): { readonly w: Millimetres; readonly h: Milli
   h: room.h - 2 * PAD,
 })
 
-/** Parts of a view as one drawing; its words keep to the size of the sheet, `w` × `h`. */
-export function drawingOf(
+/** Parts of a view laid out, before its conductors have their words. */
+export interface Draft {
+  readonly layout: Layout
+  /** What is drawn: parts with their words, conductors, flags. */
+  readonly drawn: Area
+}
+
+/** Words of conductors keep to the room: what fits without them fits with them. */
+export const fits = ({ drawn }: Draft, w: Millimetres, h: Millimetres): boolean =>
+  drawn.w <= w && drawn.h <= h
+
+export function draftOf(
   design: Design,
   answers: Answers | null,
   content: Content,
   parts: readonly Part[],
-  w: number,
-  h: number,
-): Drawing {
+): Draft {
   const here = new Set(parts.map((p) => p.id))
   const inside = (id: string): boolean => here.has(id)
   const shown = content.shown.filter(({ conductor: c }) => inside(c.from.part) || inside(c.to.part))
@@ -56,7 +63,17 @@ export function drawingOf(
   ])
   const flags = flagsFor(design, shown, inside, box)
   const layout = layoutOf(design, answers, { ...content, parts, shown, texts }, flags)
-  const drawn = extentOfLayout(layout, layout.partLabels)
+  return { layout, drawn: extentOfLayout(layout, layout.partLabels) }
+}
+
+/** A draft as a drawing; its words keep to the size of the sheet, `w` × `h`. */
+export function drawingOf(
+  design: Design,
+  answers: Answers | null,
+  { layout, drawn }: Draft,
+  w: Millimetres,
+  h: Millimetres,
+): Drawing {
   const within = roomAround(drawn, w, h)
   const placed = placeRunLabels(design, answers, layout, within)
   const labels = [...layout.partLabels, ...placed.labels]

@@ -1,7 +1,7 @@
 import type { Answers } from '../calc/answers'
 import { boxOf } from '../kinds/place'
 import type { Design, Part } from '../model/design'
-import { type Drawing, drawingOf, fits, roomIn } from './drawing'
+import { type Draft, type Drawing, draftOf, drawingOf, fits, roomIn } from './drawing'
 import { around } from './extent'
 import type { Content } from './layout'
 import type { Area } from './paper'
@@ -20,7 +20,7 @@ type Group = readonly Part[]
 
 /** Lays groups of parts out, each once, and tells whether they fit on a sheet. */
 interface Desk {
-  readonly draw: (group: Group) => Drawing
+  readonly lay: (group: Group) => Draft
   readonly fits: (group: Group) => boolean
 }
 
@@ -36,11 +36,12 @@ export function drawingsOf(design: Design, answers: Answers | null, content: Con
   const areaOf = new Map(parts.map((p, i) => [p.id, around([boxOf(p, design.conductors), labels[i]!])]))
   const boxAround = (group: Group): Area => around(group.map((p) => areaOf.get(p.id)!))
   const desk = deskOf(
-    (group) => drawingOf(design, answers, content, group, w, h),
+    (group) => draftOf(design, answers, content, group),
     (group) => boxAround(group).w <= w && boxAround(group).h <= h,
-    (drawing) => fits(drawing, w, h),
+    (draft) => fits(draft, w, h),
   )
-  if (parts.length < 2 || desk.fits(parts)) return [desk.draw(parts)]
+  const draw = (group: Group): Drawing => drawingOf(design, answers, desk.lay(group), w, h)
+  if (parts.length < 2 || desk.fits(parts)) return [draw(parts)]
 
   const lay = (group: Group): Group[] =>
     group.length < 2 || desk.fits(group)
@@ -54,25 +55,25 @@ export function drawingsOf(design: Design, answers: Answers | null, content: Con
     const split = groupsFor(parts, (p) => areaOf.get(p.id)!, shown, w - edge.w, h - edge.h).flatMap(lay)
     if (!best || split.length < best.length) best = split
   }
-  return gathered(merged(best ?? [], desk), content, desk).map(desk.draw)
+  return gathered(merged(best ?? [], desk), content, desk).map(draw)
 }
 
 function deskOf(
-  draw: (group: Group) => Drawing,
+  layOut: (group: Group) => Draft,
   mayFit: (group: Group) => boolean,
-  doesFit: (drawing: Drawing) => boolean,
+  doesFit: (draft: Draft) => boolean,
 ): Desk {
-  const known = new Map<string, Drawing>()
-  const drawOnce = (group: Group): Drawing => {
+  const known = new Map<string, Draft>()
+  const lay = (group: Group): Draft => {
     const key = group
       .map((p) => p.id)
       .sort()
       .join(' ')
-    const drawing = known.get(key) ?? draw(group)
-    known.set(key, drawing)
-    return drawing
+    const draft = known.get(key) ?? layOut(group)
+    known.set(key, draft)
+    return draft
   }
-  return { draw: drawOnce, fits: (group) => mayFit(group) && doesFit(drawOnce(group)) }
+  return { lay, fits: (group) => mayFit(group) && doesFit(lay(group)) }
 }
 
 /** Groups of which two have room on one sheet together, joined; the smallest first. */
