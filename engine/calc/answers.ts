@@ -59,6 +59,8 @@ export type Verdict =
 export interface Sustained {
   readonly amps: MaybeUnlimited
   readonly guards: readonly Guard[]
+  /** Unlimited: the feeds without protection that are the cause, by the conductor at which each is mended. Else empty. */
+  readonly bare: readonly ConductorId[]
 }
 
 /** How a conductor's current counts: how much of what it may carry passes the load-side shunt. */

@@ -1,5 +1,6 @@
-import type { Design } from '../model/design'
-import type { Answers, BranchAnswer } from './answers'
+import type { ConductorId, Design } from '../model/design'
+import type { Answers, BranchAnswer, RunAnswer } from './answers'
+import { bareCauses } from './barecauses'
 import { barsOf } from './bars'
 import { dropsOf } from './drops'
 import { faultsOf } from './faults'
@@ -25,7 +26,7 @@ export function answersOf(design: Design): Analysis {
   const branches = branchesOf(border, states)
   return {
     answers: {
-      runs: runsOf({ design, ruleSet, border, states, shunts, poles: polesOf(design) }),
+      runs: withCauses(runsOf({ design, ruleSet, border, states, shunts, poles: polesOf(design) }), states),
       branches,
       bars: barsOf(border, states),
       shunts,
@@ -37,6 +38,19 @@ export function answersOf(design: Design): Analysis {
     states,
     ruleSet,
   }
+}
+
+/** The same with the bare feeds that are the cause where a return has no limit. */
+function withCauses(
+  runs: Map<ConductorId, RunAnswer>,
+  states: readonly State[],
+): Map<ConductorId, RunAnswer> {
+  for (const [id, bare] of bareCauses(runs, states)) {
+    const run = runs.get(id)!
+    if (run.sustained && 'value' in run.sustained)
+      runs.set(id, { ...run, sustained: { value: { ...run.sustained.value, bare } } })
+  }
+  return runs
 }
 
 export function branchesOf(border: Border, states: readonly State[]): Map<string, BranchAnswer> {

@@ -23,7 +23,7 @@ export function lastingOf(states: readonly State[], id: ConductorId): Lasting {
       if ('notChecked' in without || without.sustained !== answer.sustained) return missingFigure(any.border)
     }
     if (worst === null || above(answer.sustained, worst.amps))
-      worst = { amps: answer.sustained, guards: guardsOf(any.border, answer.limiting) }
+      worst = { amps: answer.sustained, guards: guardsOf(any.border, answer.limiting), bare: [] }
   }
   return worst && { value: worst }
 }

@@ -1,7 +1,7 @@
 import { canReconnect } from '../edit/canjoin'
 import { terminalsIn } from '../edit/terminal'
 import type { ConductorId, PartId, TerminalRef } from '../model/design'
-import { conductorsAt, partById } from '../model/lookup'
+import { conductorById, conductorsAt, partById } from '../model/lookup'
 import type { Finding } from './finding'
 import type { Case } from './rule'
 
@@ -14,12 +14,16 @@ export function reroutedReturn(c: Case, shunt: PartId, load: PartId, device: str
   if (!ref) return undefined
   const [only, ...more] = conductorsAt(c.design, load, ref.device.negative)
   if (!only || more.length > 0) return undefined
-  const end = only.from.part === load ? 'to' : 'from'
+  return landedBehind(c, shunt, only.id, only.from.part === load ? 'to' : 'from')
+}
+
+/** The edit that takes one end of a conductor to a bar behind the shunt; undefined where none has room for it. */
+export function landedBehind(c: Case, shunt: PartId, id: ConductorId, end: 'from' | 'to'): Finding['fix'] {
   for (const to of studsBehind(c, shunt))
-    if (canReconnect(c.design, only.id, end, to) === null)
+    if (canReconnect(c.design, id, end, to) === null)
       return {
-        title: `Move ${only.number} to ${partById(c.design, to.part)?.designation ?? to.part}`,
-        edit: { do: 'reconnect', conductor: only.id, end, to },
+        title: `Move ${conductorById(c.design, id)?.number ?? id} to ${partById(c.design, to.part)?.designation ?? to.part}`,
+        edit: { do: 'reconnect', conductor: id, end, to },
       }
   return undefined
 }

@@ -1,4 +1,3 @@
-import { bareFeeds } from '../calc/barefeeds'
 import type { Conductor } from '../model/design'
 import { conductorById } from '../model/lookup'
 import { sizeIn } from '../model/sizes'
@@ -6,23 +5,25 @@ import { ampacityOf } from '../tables/ampacity'
 import type { MaybeUnlimited } from '../units'
 import type { Finding } from './finding'
 import { type Case, found, type Rule } from './rule'
+import { thinBehind } from './thinbehind'
+import { oversized } from './toobig'
 
 /**
- * P5: a return can be made to carry, for as long as no fuse blows, more than it may. Where it has no limit at all,
- * some feed has no protection: that feed is the cause and is found by P1, so the returns behind it are not listed too.
+ * P5: a return can be made to carry, for as long as no fuse blows, more than it may. Where feeds without protection are the
+ * cause, or a device that is too big for its feeds as well, P1 or P2 tells of it and names the returns.
  */
 export const thinReturn: Rule = {
   id: 'P5',
   looksFor: 'returns thinner than what the fuses on the positive side let through',
   check: (all) => {
     const { design, answers, ruleSet } = all
-    const bareFeed = bareFeeds(answers).length > 0
+    const told = new Set([...thinBehind(all, oversized(all)).values()].flat())
     return design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
       if (!run?.sustained || !('value' in run.sustained) || !('value' in run.ampacity)) return []
       const limit = run.ampacity.value.amps * ruleSet.deviceShare.value
-      const { amps, guards } = run.sustained.value
-      if (amps === 'unlimited' && bareFeed) return []
+      const { amps, guards, bare } = run.sustained.value
+      if (bare.length > 0 || told.has(c.id)) return []
       if (amps !== 'unlimited' && amps <= limit * (1 + 1e-9)) return []
       const fix = asThickAsFeed(all, c, amps)
       return [

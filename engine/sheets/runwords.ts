@@ -1,5 +1,4 @@
 import type { Answers, Guard, RunAnswer } from '../calc/answers'
-import { bareFeeds } from '../calc/barefeeds'
 import { contextOf } from '../calc/network'
 import { electricalIn } from '../edit/terminal'
 import type { Conductor, Design } from '../model/design'
@@ -38,7 +37,7 @@ export function runWords(design: Design, c: Conductor, answers: Answers | null):
     length: c.lengthM === null ? '? m' : figure(c.lengthM, 'm'),
     laid: c.sheathed ? 'in a sheath' : '',
     current: currentOf(run),
-    protection: answers && run ? protectionOf(design, answers, run) : '',
+    protection: answers && run ? protectionOf(design, run) : '',
     inTrouble: run !== undefined && !carriesNone(run) && !isSound(run),
   }
 }
@@ -57,7 +56,7 @@ export const carriesNone = ({ design: worst }: RunAnswer): boolean =>
 const isSound = ({ verdict }: RunAnswer): boolean =>
   'value' in verdict && (verdict.value === 'protected' || verdict.value === 'near-source')
 
-function protectionOf(design: Design, answers: Answers, run: RunAnswer): string {
+function protectionOf(design: Design, run: RunAnswer): string {
   if (carriesNone(run)) return ''
   if (!('value' in run.verdict)) return 'protection not checked'
   const guards = guardsOf(run)
@@ -72,18 +71,21 @@ function protectionOf(design: Design, answers: Answers, run: RunAnswer): string 
     case 'sources-add-up':
       return `${names}: ADD UP`
     case 'thin-return':
-      return names === '' ? withoutLimit(design, answers) : `${names}: TOO THIN`
+      return names === '' ? withoutLimit(design, run) : `${names}: TOO THIN`
     case 'protected':
       return names === '' ? 'nothing feeds it' : names
   }
 }
 
-/** Of a return: as long as a feed is bare, that feed is the trouble, not the thickness of the return. */
-function withoutLimit(design: Design, answers: Answers): string {
-  const bare = bareFeeds(answers).map((id) => conductorName(design, id))
+/** Of a return: as long as a feed that is its cause is bare, that feed is the trouble, not the thickness of the return. */
+function withoutLimit(design: Design, { sustained }: RunAnswer): string {
+  const bare = bareOf(sustained).map((id) => conductorName(design, id))
   if (bare.length === 0) return 'without limit: TOO THIN'
   return `without limit while ${listed(bare, 3)} ${bare.length === 1 ? 'is' : 'are'} bare`
 }
+
+const bareOf = (sustained: RunAnswer['sustained']): readonly string[] =>
+  sustained && 'value' in sustained ? sustained.value.bare : []
 
 /** Members of the cuts at both ends, each once, nearest the conductor first; of a return, what limits it. */
 function guardsOf(run: RunAnswer): readonly Guard[] {

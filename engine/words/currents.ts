@@ -52,10 +52,12 @@ export const currentWords: Readonly<Record<string, Wording>> = {
     const share = worst
       ? ` ${conductorName(d, worst)} takes the most of it, ${figure(Number(f.facts.worstV), 'V')}.`
       : ''
+    const others = listFact(f, 'others').map((id) => partName(d, id))
+    const more = others.length > 0 ? ` It is the cause of too much drop at ${listed(others)} as well.` : ''
     return {
       title: 'Voltage drop',
-      text: `${partName(d, textFact(f, 'part'))} may lose ${figure(Number(f.facts.volts), 'V')} in its conductors, out and back: ${f.actual ? figure(f.actual.value, '%') : ''} of ${figure(Number(f.facts.ofV), 'V')}, with ${f.limit ? figure(f.limit.value, '%') : ''} allowed for ${textFact(f, 'service')} circuits.${share}`,
-      todo: `Take a thicker or a shorter conductor${worst ? ` for ${conductorName(d, worst)} first` : ''}.`,
+      text: `${partName(d, textFact(f, 'part'))} may lose ${figure(Number(f.facts.volts), 'V')} in its conductors, out and back: ${f.actual ? figure(f.actual.value, '%') : ''} of ${figure(Number(f.facts.ofV), 'V')}, with ${f.limit ? figure(f.limit.value, '%') : ''} allowed for ${textFact(f, 'service')} circuits.${share}${more}`,
+      todo: `Check the length that is typed${worst ? ` for ${conductorName(d, worst)}` : ''}, or take a thicker or a shorter conductor${worst ? ' there first' : ''}.`,
     }
   },
   D1: (f, d) => {

@@ -23,10 +23,11 @@ export const faultWords: Readonly<Record<string, Wording>> = {
     }
   },
   K2: (f, d) => {
+    const behind = listFact(f, 'behind').map((id) => conductorName(d, id))
     const name = conductorName(d, textFact(f, 'conductor'))
     return {
       title: 'Conductor burns before the fuse clears',
-      text: `A short circuit of ${numberFact(f, 'amps', 'A')} at the end of ${name} may last ${numberFact(f, 'seconds', 's')} until ${partName(d, textFact(f, 'guard'))} clears; ${name} bears it for ${numberFact(f, 'bearsS', 's')} (I²t against k²S²).`,
+      text: `A short circuit of ${numberFact(f, 'amps', 'A')} at the end of ${name} may last ${numberFact(f, 'seconds', 's')} until ${partName(d, textFact(f, 'guard'))} clears; ${name} bears it for ${numberFact(f, 'bearsS', 's')} (I²t against k²S²).${behind.length > 0 ? ` The same goes for ${listed(behind)}.` : ''}`,
       todo: 'Take a thicker conductor, or a smaller or faster device.',
     }
   },

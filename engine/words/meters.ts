@@ -1,11 +1,19 @@
-import { figure, listed, partName } from './names'
+import { conductorName, figure, listed, partName } from './names'
 import { listFact, textFact, type Wording } from './sentence'
 
 export const meterWords: Readonly<Record<string, Wording>> = {
   M1: (f, d) => {
-    const load = partName(d, textFact(f, 'part'))
     const shunt = partName(d, textFact(f, 'shunt'))
     const amps = f.facts.amps
+    const loads = listFact(f, 'loads').map((id) => partName(d, id))
+    const lead = conductorName(d, textFact(f, 'lead'))
+    if (loads.length > 0)
+      return {
+        title: 'Loads bypass the load-side shunt',
+        text: `${listed(loads)} return together by ${lead}, which does not pass ${shunt}${typeof amps === 'number' ? `: up to ${figure(amps, 'A')} that is used is not shown` : ', so what they draw is not shown'}.`,
+        todo: `Land ${lead} on the bar behind ${shunt}, with the other loads.`,
+      }
+    const load = partName(d, textFact(f, 'part'))
     return {
       title: 'Bypasses the load-side shunt',
       text: `The return of ${load} does not pass ${shunt}${typeof amps === 'number' ? `: up to ${figure(amps, 'A')} that is used is not shown` : ', so what it draws is not shown'}.`,

@@ -1,5 +1,13 @@
+import type { Design } from '../model/design'
+import type { Finding } from '../rules/finding'
 import { conductorName, figure, listed, partName } from './names'
 import { listFact, textFact, type Wording } from './sentence'
+
+/** "the returns W4 and W6": those that the same cause leaves without limit or too thin; empty where there are none. */
+function returnsToo(f: Finding, d: Design): string {
+  const returns = listFact(f, 'returns').map((id) => conductorName(d, id))
+  return returns.length === 0 ? '' : `the ${returns.length === 1 ? 'return' : 'returns'} ${listed(returns)}`
+}
 
 export const protectionWords: Readonly<Record<string, Wording>> = {
   P1: (f, d) => {
@@ -12,9 +20,12 @@ export const protectionWords: Readonly<Record<string, Wording>> = {
     const ahead = short
       ? ` It runs ${figure(aheadM, 'm')} from the source to the device behind it, with ${figure(allowedM, 'm')} allowed.`
       : ''
+    const behind = listFact(f, 'behind').map((id) => conductorName(d, id))
+    const any = behind.length === 0 ? name : 'any of them'
+    const returns = returnsToo(f, d)
     return {
       title: 'No protection',
-      text: `${from} reaches ${name} through no fuse or breaker${way.length > 0 ? ` (by way of ${listed(way)})` : ''}. A short on ${name} would be fed without limit.${ahead}`,
+      text: `${from} reaches ${name}${behind.length > 0 ? `, and through it ${listed(behind)},` : ''} through no fuse or breaker${way.length > 0 ? ` (by way of ${listed(way)})` : ''}. A short on ${any} would be fed without limit${returns === '' ? '' : `, and so would ${returns}`}.${ahead}`,
       todo: `Fit a fuse or breaker between ${from} and ${name}, at the source, or land ${name} on a fused way${short ? `, or bring the device behind it to within ${figure(allowedM, 'm')} of the source` : ''}.`,
     }
   },
@@ -23,23 +34,31 @@ export const protectionWords: Readonly<Record<string, Wording>> = {
     const guard = partName(d, textFact(f, 'guard'))
     const lets = f.actual ? figure(f.actual.value, f.actual.unit) : ''
     const may = f.limit ? figure(f.limit.value, f.limit.unit) : ''
+    const behind = listFact(f, 'behind').map((id) => conductorName(d, id))
+    const more = behind.length > 0 ? ` It is too big for ${listed(behind)} as well.` : ''
+    const returns = returnsToo(f, d)
+    const also = returns === '' ? '' : ` A fault would overload ${returns} too.`
     return textFact(f, 'is') === 'source'
       ? {
           title: 'Source stronger than the conductor',
-          text: `${guard} can feed ${lets} into ${name} for as long as the fault lasts; the rule set allows ${may}.`,
-          todo: `Fit a device of ${may} or less in ${name}, or take a thicker conductor.`,
+          text: `${guard} can feed ${lets} into ${name} for as long as the fault lasts; the rule set allows ${may}.${more}${also}`,
+          todo: `Fit a device of ${may} or less in ${name}, or take ${behind.length > 0 ? 'thicker conductors' : 'a thicker conductor'}.`,
         }
       : {
           title: 'Protective device too big',
-          text: `${guard} protects ${name} with ${lets}; for this conductor the rule set allows ${may}.`,
-          todo: `Fit a device of ${may} or less, or take a thicker conductor.`,
+          text: `${guard} protects ${name} with ${lets}; for this conductor the rule set allows ${may}.${more}${also}`,
+          todo: `Fit a device of ${may} or less, or take ${behind.length > 0 ? 'thicker conductors' : 'a thicker conductor'}.`,
         }
   },
-  P3: (f, d) => ({
-    title: 'Sources add up',
-    text: `A short on ${conductorName(d, textFact(f, 'conductor'))} is fed through ${listed(listFact(f, 'guards').map((id) => partName(d, id)))} together: ${f.actual ? figure(f.actual.value, f.actual.unit) : ''}, with ${f.limit ? figure(f.limit.value, f.limit.unit) : ''} allowed. Each alone is within.`,
-    todo: 'Take a thicker conductor, or smaller devices, so that their sum is within.',
-  }),
+  P3: (f, d) => {
+    const behind = listFact(f, 'behind').map((id) => conductorName(d, id))
+    const more = behind.length > 0 ? ` The same goes for ${listed(behind)}.` : ''
+    return {
+      title: 'Sources add up',
+      text: `A short on ${conductorName(d, textFact(f, 'conductor'))} is fed through ${listed(listFact(f, 'guards').map((id) => partName(d, id)))} together: ${f.actual ? figure(f.actual.value, f.actual.unit) : ''}, with ${f.limit ? figure(f.limit.value, f.limit.unit) : ''} allowed. Each alone is within.${more}`,
+      todo: `Take ${behind.length > 0 ? 'thicker conductors' : 'a thicker conductor'}, or smaller devices, so that their sum is within.`,
+    }
+  },
   P4: (f, d) => ({
     title: 'Ahead of the first device',
     text: `${conductorName(d, textFact(f, 'conductor'))} runs ahead of the device that would protect it: ${f.actual ? figure(f.actual.value, f.actual.unit) : ''} from the source, with ${f.limit ? figure(f.limit.value, f.limit.unit) : ''} allowed by the rule set.`,

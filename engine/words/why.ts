@@ -98,10 +98,17 @@ const isDead = (run: RunAnswer): boolean =>
 const lasts = (run: RunAnswer): number | 'unlimited' | null =>
   run.sustained && 'value' in run.sustained ? run.sustained.value.amps : null
 
+const bareOf = ({ sustained }: RunAnswer): readonly string[] =>
+  sustained && 'value' in sustained ? sustained.value.bare : []
+
 export function verdictWords(run: RunAnswer, design: Design): string {
   if (!('value' in run.verdict)) return whyNot(run.verdict, design)
-  if (run.verdict.value === 'thin-return' && lasts(run) === 'unlimited')
-    return 'Without limit while a feed elsewhere has no protection'
+  if (run.verdict.value === 'thin-return' && lasts(run) === 'unlimited') {
+    const bare = bareOf(run).map((id) => conductorName(design, id))
+    return bare.length === 0
+      ? 'Without limit: nothing on its way limits a short circuit'
+      : `Without limit while ${listed(bare, 3)} ${bare.length === 1 ? 'has' : 'have'} no protection`
+  }
   return run.verdict.value === 'protected' && isDead(run)
     ? 'Nothing can feed it'
     : VERDICT_WORDS[run.verdict.value]

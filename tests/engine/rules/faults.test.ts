@@ -104,7 +104,7 @@ describe('K2, conductor withstand', () => {
         },
       },
     })
-    expect(told(big, 'P2')).toEqual(['P2 danger W3 F2'])
+    expect(told(big, 'P2', 'P5')).toEqual(['P2 danger W3 W4 F2'])
     expect(told(big, 'K2')).toEqual([])
   })
 })

@@ -51,7 +51,7 @@ describe('P1 to P4: feeds', () => {
       .join('F1.2', 'F3.1', { size: '4mm2', lengthM: 1, number: 'in' })
       .join('F3.2', 'F2.in', { size: '4mm2', lengthM: 1, number: 'out' })
       .build()
-    expect(toldOf('P1', d)).toContain('danger bare G1')
+    expect(toldOf('P1', d)).toEqual(['danger bare feed in out G1'])
   })
 
   it('P2: a 30 A fuse before 1.5 mm² (24 A) is too big, a 20 A fuse is not', () => {
