@@ -8,8 +8,11 @@ export function BookView({ book }: { book: Book }) {
   const root = useRef<HTMLElement>(null)
   const goTo = (number: number) => {
     const chapter = root.current?.querySelector<HTMLElement>(`[data-chapter="${number}"]`)
-    chapter?.scrollIntoView({ block: 'start' })
-    chapter?.focus({ preventScroll: true })
+    const paper = root.current?.parentElement
+    if (!chapter || !paper) return
+    // By hand: scrollIntoView would shift the whole window too.
+    paper.scrollTop += chapter.getBoundingClientRect().top - paper.getBoundingClientRect().top
+    chapter.focus({ preventScroll: true })
   }
   return (
     <article className="book" lang={book.locale} ref={root}>

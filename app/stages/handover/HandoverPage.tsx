@@ -1,7 +1,7 @@
 import '../../theme/book.css'
 import '../../theme/handover.css'
-import { PencilLine, Printer, Smartphone } from 'lucide-react'
-import { useMemo, useState } from 'react'
+import { ArrowUpToLine, PencilLine, Printer, Smartphone } from 'lucide-react'
+import { useMemo, useRef, useState } from 'react'
 import { handoverBook } from '../../../engine'
 import { useOpen } from '../../store/open'
 import { setStage } from '../../store/view'
@@ -15,6 +15,7 @@ export default function HandoverPage() {
   const book = useMemo(() => handoverBook(design), [design])
   const [narrow, setNarrow] = useState(false)
   const [editing, setEditing] = useState(false)
+  const paper = useRef<HTMLDivElement>(null)
   return (
     <main className={`page handover${editing ? ' editing' : ''}`}>
       <EditSide design={design} />
@@ -36,6 +37,9 @@ export default function HandoverPage() {
           >
             <Smartphone size={16} aria-hidden /> As on a telephone
           </button>
+          <button type="button" className="plain front" onClick={() => paper.current?.scrollTo({ top: 0 })}>
+            <ArrowUpToLine size={16} aria-hidden /> Front page
+          </button>
           <button
             type="button"
             className="plain"
@@ -47,7 +51,7 @@ export default function HandoverPage() {
             <Printer size={16} aria-hidden /> On paper
           </button>
         </div>
-        <div className={`paper${narrow ? ' narrow' : ''}`}>
+        <div className={`paper${narrow ? ' narrow' : ''}`} ref={paper}>
           <BookView book={book} />
         </div>
       </section>

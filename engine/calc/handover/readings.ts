@@ -27,6 +27,8 @@ export interface Readings {
   readonly allOn: { readonly drawnW: Watts; readonly lostW: Watts; readonly batteryW: Watts } | null
   /** Drawn by what only watches and shows, W. null: not known. */
   readonly watchingW: Watts | null
+  /** There are hand switches other than isolators. */
+  readonly byHand: boolean
   /** Loads that no hand switch but an isolator turns off. */
   readonly always: readonly Part[]
   /** Figures are missing from some parts: they are left out of the currents above. */
@@ -64,6 +66,7 @@ export function readingsOf(design: Design): Readings {
       ? { drawnW: power.loads, lostW: power.converters + power.ways, batteryW: power.batteries }
       : null,
     watchingW: points.watching?.power.batteries ?? null,
+    byHand: byHand.length > 0,
     always: things.flatMap((t) => (t.role === 'load' && !switched.has(t.part.id) ? [t.part] : [])),
     leftOut: leftOut.flatMap((id) => partById(design, id) ?? []),
     rest: restTables(design),

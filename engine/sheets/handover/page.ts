@@ -31,7 +31,7 @@ export function pageMarks(design: Design, chapter: Chapter): Mark[] {
     ),
     line([AREA.x, 18, right, 18], { pen: 'thin', ink: 'faint' }),
     line([AREA.x, 283, right, 283], { pen: 'thin', ink: 'faint' }),
-    textMark(AREA.x, 288, { text: cutTo(130, foot, SMALLEST), height: SMALLEST }),
+    textMark(AREA.x, 288, { text: cutTo(150, foot, SMALLEST), height: SMALLEST }),
     ...tab(chapter.number),
   ]
 }

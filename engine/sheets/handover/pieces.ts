@@ -3,7 +3,7 @@ import type { Millimetres } from '../../units'
 import type { Piece, Row } from '../../words/handover/book'
 import { moved } from '../block'
 import type { FlowBlock } from '../flow'
-import { together } from '../flow'
+import { listBlocks, together } from '../flow'
 import { warningSign } from '../warningsign'
 import { findBlocks } from './finds'
 import { pictureBlock } from './picture'
@@ -21,7 +21,10 @@ export function pieceBlocks(piece: Piece, width: Millimetres, page: Millimetres)
         lines(item, width, { indent: 9, lead: piece.numbered ? `${i + 1}.` : '•' }),
       )
     case 'rows':
-      return piece.rows.flatMap((row) => rowBlocks(row, width))
+      return listBlocks(
+        [],
+        piece.rows.flatMap((row) => rowBlocks(row, width)),
+      )
     case 'entry':
       return entryBlocks(piece, width)
     case 'find':

@@ -195,6 +195,8 @@ export const german: HandoverWords = {
     same: 'alles wie üblich',
     none: 'Der Plan zeigt keine Schalter.',
     always: 'Ohne eigenen Schalter auf dem Plan',
+    alwaysNone: (names) =>
+      `Kein Schalter schaltet diese aus; schalten Sie sie am Gerät selbst aus: ${names}.`,
     alwaysLead: (names) =>
       `Diese erreichen nur die Schalter, die alles abschalten; schalten Sie sie am Gerät selbst aus: ${names}.`,
   },
@@ -279,7 +281,8 @@ export const german: HandoverWords = {
     cannot:
       'Der Plan zeigt keinen Schalter, der die Batterien abtrennt: Fragen Sie den Einbaubetrieb, wie Sie die Anlage einlagern.',
     drain: (days) =>
-      `Bleibt eingeschaltet, was überwacht und anzeigt, sind volle Batterien in etwa ${days} Tagen leer. Ausgeschaltet nimmt es nichts.`,
+      `Bleibt eingeschaltet, was überwacht und anzeigt, sind volle Batterien in etwa ${days} Tagen leer.`,
+    offDraws: 'Ausgeschaltet nimmt es nichts.',
     again: {
       lfp: 'Lithium-Eisenphosphat: alle drei Monate nachsehen; unter 30 % wieder halb voll laden.',
       agm: 'AGM: alle zwei Monate voll laden.',
@@ -336,7 +339,18 @@ export const german: HandoverWords = {
     show: 'Zeigen Sie ihn allen, die später an der Anlage arbeiten, und verlangen Sie nach jeder Änderung einen neuen.',
     state: (revision, date) => `Er zeigt den Stand ${revision}${date === '' ? '' : ` vom ${date}`}.`,
   },
-  tests: { none: 'Für diesen Entwurf sind noch keine Prüfergebnisse festgehalten.' },
+  tests: {
+    none: 'Für diesen Entwurf sind noch keine Prüfergebnisse festgehalten.',
+    lead: 'Messungen bei der Inbetriebnahme, jede verglichen mit dem, was nach dem Plan zu erwarten ist.',
+    passed: 'Wie erwartet',
+    failed: 'Nicht bestanden',
+    outOfDate: 'Vor einer Änderung des Entwurfs gemessen',
+    notDone: 'Nicht gemessen',
+    mended: (count) => `Zuerst nicht bestanden, beim zweiten Mal wie erwartet: ${count}.`,
+    signed: (name, date) => `Unterschrieben von ${name}, ${date}.`,
+    unsigned: 'Für diese Messungen liegt noch keine Unterschrift vor.',
+    ask: 'Fragen Sie den Einbaubetrieb nach jeder Messung, die nicht bestanden, veraltet oder nicht gemessen ist. Das Prüfprotokoll führt sie auf.',
+  },
   contacts: {
     installer: 'Eingebaut von',
     contact: 'So erreichen Sie sie',

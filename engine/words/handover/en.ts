@@ -129,6 +129,7 @@ export const english: HandoverWords = {
     same: 'all as usual',
     none: 'The drawing shows no switches.',
     always: 'Without a switch of their own on the drawing',
+    alwaysNone: (names) => `No switch turns these off; turn them off at the thing itself: ${names}.`,
     alwaysLead: (names) =>
       `Only the switches that take everything off reach these; turn them off at the thing itself: ${names}.`,
   },
@@ -208,8 +209,8 @@ export const english: HandoverWords = {
     },
     switchOff: (names) => `Switch off, in this order: ${names}.`,
     cannot: 'The drawing shows no switch that takes the batteries off: ask your installer how to store it.',
-    drain: (days) =>
-      `Left on, the devices that watch and show empty full batteries in about ${days} days. Switched off, they draw nothing.`,
+    drain: (days) => `Left on, the devices that watch and show empty full batteries in about ${days} days.`,
+    offDraws: 'Switched off, they draw nothing.',
     again: {
       lfp: 'Lithium iron phosphate: look at it every three months; charge it to half again below 30 %.',
       agm: 'AGM: fill it up every two months.',
@@ -265,7 +266,18 @@ export const english: HandoverWords = {
     show: 'Show it to whoever works on the system next, and ask for a new one after every change.',
     state: (revision, date) => `It shows revision ${revision}${date === '' ? '' : ` of ${date}`}.`,
   },
-  tests: { none: 'No test results are recorded for this design yet.' },
+  tests: {
+    none: 'No test results are recorded for this design yet.',
+    lead: 'Readings taken when the system was put into use, each held against what the drawing leads to expect.',
+    passed: 'Within what was expected',
+    failed: 'Failed',
+    outOfDate: 'Taken before the design was changed',
+    notDone: 'Not taken',
+    mended: (count) => `Failed first and passed when taken again: ${count}.`,
+    signed: (name, date) => `Signed by ${name}, ${date}.`,
+    unsigned: 'No signature covers these readings yet.',
+    ask: 'Ask your installer about every reading that failed, is out of date or was not taken. The record of commissioning lists them.',
+  },
   contacts: {
     installer: 'Built in by',
     contact: 'How to reach them',

@@ -104,6 +104,7 @@ export interface HandoverWords {
     readonly none: string
     readonly always: string
     readonly alwaysLead: (names: string) => string
+    readonly alwaysNone: (names: string) => string
   }
   readonly picture: {
     readonly charging: string
@@ -164,6 +165,7 @@ export interface HandoverWords {
     readonly switchOff: (names: string) => string
     readonly cannot: string
     readonly drain: (days: string) => string
+    readonly offDraws: string
     readonly again: Readonly<Record<Chemistry, string>>
     readonly frost: string
     readonly back: string
@@ -199,7 +201,18 @@ export interface HandoverWords {
     readonly show: string
     readonly state: (revision: string, date: string) => string
   }
-  readonly tests: { readonly none: string }
+  readonly tests: {
+    readonly none: string
+    readonly lead: string
+    readonly passed: string
+    readonly failed: string
+    readonly outOfDate: string
+    readonly notDone: string
+    readonly mended: (count: string) => string
+    readonly signed: (name: string, date: string) => string
+    readonly unsigned: string
+    readonly ask: string
+  }
   readonly contacts: {
     readonly installer: string
     readonly contact: string

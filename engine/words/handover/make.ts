@@ -9,6 +9,7 @@ import { picturePieces } from './chapters/picture'
 import { placePieces } from './chapters/places'
 import { readingPieces } from './chapters/readings'
 import { switchPieces } from './chapters/switches'
+import { testPieces } from './chapters/tests'
 import { carePieces, everydayPieces, storagePieces } from './chapters/use'
 import { CHAPTERS, type ChapterKey } from './language'
 import { handoverWords } from './languages'
@@ -27,7 +28,7 @@ const PIECES: Readonly<Record<ChapterKey, (facts: HandoverFacts, say: Say) => re
   care: carePieces,
   cautions: cautionPieces,
   drawing: drawingPieces,
-  tests: (_, { w }) => [{ is: 'text', text: w.tests.none }],
+  tests: testPieces,
   contacts: contactPieces,
 }
 

@@ -33,7 +33,7 @@ export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
     { is: 'text', text: w.chapters.readings.lead },
     ...(shown.length > 0 ? [{ is: 'text' as const, text: r.shownAt(list(shown.map(at))) }] : []),
     ...(readings.shunts.length > 0 ? [] : [{ is: 'text' as const, text: r.noMeter }]),
-    ...readings.shunts.flatMap((s) => shuntPieces(s, say)),
+    ...readings.shunts.flatMap((s) => shuntPieces(s, readings.byHand, say)),
     ...(readings.shunts.length > 0 ? [{ is: 'text' as const, text: r.basis }] : []),
     ...(two ? [{ is: 'text' as const, text: r.differ }] : []),
     ...headed(r.charging, [{ is: 'text', text: r.chargingLead }], charging),
@@ -60,7 +60,7 @@ export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
 const headed = (title: string, before: readonly Piece[], rows: readonly Row[]): Piece[] =>
   rows.length === 0 ? [] : [{ is: 'heading', text: title }, ...before, { is: 'rows', rows }]
 
-function shuntPieces(s: ShuntReadings, say: Say): Piece[] {
+function shuntPieces(s: ShuntReadings, byHand: boolean, say: Say): Piece[] {
   const { w, part, figure } = say
   const r = w.readings
   const flows = (amps: number | null): string => {
@@ -77,7 +77,7 @@ function shuntPieces(s: ShuntReadings, say: Say): Piece[] {
       is: 'rows',
       rows: [
         { label: r.allOn, value: flows(s.allOn) },
-        { label: r.switchedOff, value: off },
+        ...(byHand ? [{ label: r.switchedOff, value: off }] : []),
         { label: r.watching, value: flows(s.watching) },
         ...(s.ratingA === null ? [] : [{ label: r.rating, value: figure(s.ratingA, 'A') }]),
       ],

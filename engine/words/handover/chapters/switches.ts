@@ -6,7 +6,7 @@ import type { Piece } from '../book'
 import type { Say } from '../say'
 
 /** What each switch, breaker, plug and self-acting contact takes off. */
-export function switchPieces({ switches, readings, finds }: HandoverFacts, say: Say): Piece[] {
+export function switchPieces({ switches, readings, finds, isolation }: HandoverFacts, say: Say): Piece[] {
   const { w, list, short } = say
   const groups = (['hand', 'breaker', 'plug', 'itself'] as const).flatMap((is): Piece[] => {
     const of = switches.filter((s) => s.handle.is === is)
@@ -19,7 +19,12 @@ export function switchPieces({ switches, readings, finds }: HandoverFacts, say: 
     ...(always
       ? ([
           { is: 'heading', text: w.switches.always },
-          { is: 'text', text: w.switches.alwaysLead(list(readings.always.map(short))) },
+          {
+            is: 'text',
+            text: (isolation.batteries.length > 0 ? w.switches.alwaysLead : w.switches.alwaysNone)(
+              list(readings.always.map(short)),
+            ),
+          },
         ] as const)
       : []),
   ]

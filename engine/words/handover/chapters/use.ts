@@ -57,7 +57,9 @@ export function storagePieces(facts: HandoverFacts, say: Say): Piece[] {
       items: [
         ...chemistries(facts).map((c) => s.charge[c]),
         batteries.length > 0 ? s.switchOff(say.list(handles.map((h) => at(h.part)))) : s.cannot,
-        ...(days === null ? [] : [s.drain(figure(Math.floor(days), ''))]),
+        ...(days === null
+          ? []
+          : [`${s.drain(figure(Math.floor(days), ''))}${batteries.length > 0 ? ` ${s.offDraws}` : ''}`]),
         ...chemistries(facts).map((c) => s.again[c]),
         ...(ofKind(facts, 'pump').length > 0 ? [s.frost] : []),
         s.back,
