@@ -1,6 +1,5 @@
 import type { Answers } from '../calc/answers'
 import { changesSince } from '../calc/compare/since'
-import { designIn } from '../edit/designin'
 import type { Design } from '../model/design'
 import type { Mark } from '../model/marks'
 import type { Finding } from '../rules/finding'
@@ -8,18 +7,15 @@ import { moved } from './block'
 import { cloudsOn } from './compared/clouds'
 import type { FlowPage } from './flow'
 import { holdsOf, type IndexRow } from './front'
-import { type Content, contentOf } from './layout'
-import { linkDesign } from './linkdesign'
-import { natureIn } from './nature'
 import { frontPages, legendInFront, notePages } from './notes'
 import { PAPERS, type Paper, type PaperSize } from './paper'
+import { paperDrawings } from './paperdrawings'
 import { placedLinks, placedMarks, placedOn } from './placed'
 import { type Placed, type Places, placesOn } from './places'
 import { revisionTable } from './revisions'
 import type { SceneView } from './scene'
 import type { Sheet } from './sheet'
 import { baseMarks, drawingArea, titleBlockTop } from './sheetbase'
-import { drawingsOf } from './spread'
 import { TITLE_BLOCK } from './titleblock'
 
 export interface SchematicOptions {
@@ -146,28 +142,9 @@ function drawnSheets(
   view: Exclude<SceneView, 'data'>,
   paper: Paper,
 ): Placed[] {
-  const room = drawingArea(paper)
-  const inView = designIn(design, view)
-  const power = drawingsOf(inView, answers, withoutLinks(inView, answers, view), room)
-  const linked = contentOf(design, answers, 'data')
-  if (linked.shown.length === 0) return placedOn(power, paper, 1)
-  // Links that were laid out by hand stay as they were; others are moved together.
-  const byHand = linked.parts.some((p) => p.at?.data)
-  const near = byHand ? designIn(design, 'data') : linkDesign(design, linked)
-  const links = drawingsOf(near, answers, contentOf(near, answers, 'data'), room)
-  return [...placedOn(power, paper, 1), ...placedOn(links, paper, power.length + 1)]
-}
-
-/** A view without its data links, and without parts that hang on nothing else. */
-function withoutLinks(design: Design, answers: Answers | null, view: Exclude<SceneView, 'data'>): Content {
-  const natureOf = natureIn(design, answers)
-  const content = contentOf(design, answers, view)
-  const shown = content.shown.filter((s) => natureOf(s.conductor) !== 'data')
-  const joined = new Set(
-    design.conductors.filter((c) => natureOf(c) !== 'data').flatMap((c) => [c.from.part, c.to.part]),
-  )
-  const linked = new Set(design.conductors.flatMap((c) => [c.from.part, c.to.part]))
-  return { ...content, shown, parts: content.parts.filter((p) => joined.has(p.id) || !linked.has(p.id)) }
+  const { power, links } = paperDrawings(design, answers, view, drawingArea(paper))
+  const first = placedOn(power.drawings, paper, 1)
+  return [...first, ...placedOn(links?.drawings ?? [], paper, first.length + 1)]
 }
 
 /** "part 2 of 3" where a view is spread over sheets. */

@@ -1,15 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { terminalsOf } from '../../../engine/kinds/place'
 import { readDesign } from '../../../engine/kinds/readdesign'
 import type { Design } from '../../../engine/model/design'
-import { conductorById, partById } from '../../../engine/model/lookup'
+import { conductorById } from '../../../engine/model/lookup'
 import { analyse } from '../../../engine/rules/analyse'
 import { extentOf } from '../../../engine/sheets/extent'
 import { sceneOf } from '../../../engine/sheets/makescene'
 import { runWords } from '../../../engine/sheets/runwords'
-import type { Scene, SceneConductor } from '../../../engine/sheets/scene'
-import { layoutQuality } from '../../bench/layoutquality'
+import type { Scene } from '../../../engine/sheets/scene'
+import { type DrawnQuality, drawnQuality, onPaperOf } from '../../bench/drawnquality'
 import { design } from '../../build'
 
 const DEMOS = ['camping-trailer', 'expedition-truck', 'mountain-cabin', 'veterinary-van', 'planted-mistakes']
@@ -152,21 +151,11 @@ describe('words', () => {
   })
 })
 
-/** The outside measure: everything against everything, by geometry alone. */
-function qualityOf(d: Design, scene: Scene) {
-  const port = (c: SceneConductor, end: 'from' | 'to') =>
-    terminalsOf(partById(d, c[end].part)!, d.conductors).find((t) => t.key === c[end].terminal)!
-  return layoutQuality(
-    scene.parts,
-    scene.conductors.map((c) => ({
-      id: c.id,
-      from: port(c, 'from'),
-      to: port(c, 'to'),
-      points: c.points.map(([x, y]) => ({ x, y })),
-    })),
-    scene.labels.map(extentOf),
-  )
-}
+/** What must be none in every drawing. */
+const faultsOf = ({ overlaps, tooNear, passes, touches, labelCollisions, textsInLanes }: DrawnQuality) => ({
+  ...{ overlaps, tooNear, passes, touches, labelCollisions, textsInLanes },
+})
+const NO_FAULTS = { overlaps: 0, tooNear: 0, passes: 0, touches: 0, labelCollisions: 0, textsInLanes: 0 }
 
 describe.each(DEMOS)('demo %s', (name) => {
   const d = demo(name)
@@ -174,14 +163,12 @@ describe.each(DEMOS)('demo %s', (name) => {
 
   test.each(['single-line', 'both-poles', 'data'] as const)('%s: nothing lies on anything', (view) => {
     const scene = sceneOf(d, answers, view)
-    const { overlaps, labelCollisions, touches, passes } = qualityOf(d, scene)
-    expect({ overlaps, labelCollisions, touches, passes }).toEqual({
-      overlaps: 0,
-      labelCollisions: 0,
-      touches: 0,
-      passes: 0,
-    })
+    expect(faultsOf(drawnQuality(d, scene))).toEqual(NO_FAULTS)
     expect(scene.conductors.filter((c) => !c.routed).map((c) => conductorById(d, c.id)!.number)).toEqual([])
+  })
+
+  test.each(['single-line', 'both-poles'] as const)('%s on paper: nothing lies on anything', (view) => {
+    for (const quality of onPaperOf(d, answers, view)) expect(faultsOf(quality)).toEqual(NO_FAULTS)
   })
 
   test('no leader runs through words, or through a symbol that is not its own', () => {
@@ -210,7 +197,7 @@ describe.each(DEMOS)('demo %s', (name) => {
     const before = new Set(first.labels.map((l) => JSON.stringify(l)))
     const stayed = again.labels.filter((l) => before.has(JSON.stringify(l)))
     expect(stayed.length).toBeGreaterThan(0.75 * first.labels.length)
-    expect(qualityOf(edited, again).labelCollisions).toBe(0)
+    expect(drawnQuality(edited, again).labelCollisions).toBe(0)
   })
 
   test('a scene made again from itself stays as it is', () => {
