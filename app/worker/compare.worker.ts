@@ -1,5 +1,4 @@
 import {
-  type AnalysedState,
   allChangeRows,
   analysedState,
   type ChangeRow,
@@ -24,11 +23,13 @@ export interface Compared {
 }
 
 serve<CompareWish, Compared>(({ before, after, view }) => {
-  const [was, is]: readonly AnalysedState[] = [analysedState(before), analysedState(after)]
-  const first = sceneOf(before, was!.answers, view)
+  const was = analysedState(before)
+  const first = sceneOf(before, was.answers, view)
+  if (before === after) return { before: first, after: first, rows: [] }
+  const is = analysedState(after)
   return {
     before: first,
-    after: sceneOf(after, is!.answers, view, first),
-    rows: allChangeRows(was!, is!),
+    after: sceneOf(after, is.answers, view, first),
+    rows: allChangeRows(was, is),
   }
 })

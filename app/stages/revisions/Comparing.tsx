@@ -78,7 +78,7 @@ interface ShownProps {
 }
 
 function Shown({ outcome, titles, rows, picked, shown }: ShownProps) {
-  if (outcome.is === 'working') return <p className="waiting">Both states are checked and drawn…</p>
+  if (outcome.is === 'working') return <p className="waiting">Being checked and drawn…</p>
   if (outcome.is === 'failed')
     return (
       <p className="failure" role="alert">

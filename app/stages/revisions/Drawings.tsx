@@ -5,6 +5,7 @@ import type { Compared } from '../../worker/compare.worker'
 import { pickRow } from './looking'
 import { Pane } from './Pane'
 import { cornersOf, signOf, signsOn } from './signs'
+import { useStacked } from './stacked'
 import { around, type Frame, frameOf, zoomed } from './window'
 
 interface Props {
@@ -50,14 +51,15 @@ export function Drawings({ compared, titles, row, shown }: Props) {
       ghosts: signsOn(before, removed),
     }
   }, [before, after, rows, removed])
+  const [table, stacked] = useStacked(whole)
   const common = { picked: row?.key ?? null, frame, onFrame: change, onPick: pickRow }
   return (
-    <section className={`drawings ${shown}`} aria-label="Drawings">
+    <section ref={table} className={`drawings ${shown}${stacked ? ' stacked' : ''}`} aria-label="Drawings">
       {shown === 'beside' && <Pane {...common} title={titles.before} scene={before} signs={signs.was} />}
       {shown === 'marked' && (
         <Pane
           {...common}
-          title={`${titles.after}; ghosts are of ${titles.before}`}
+          title={`${titles.after}; broken and struck out: gone since ${titles.before}`}
           scene={after}
           gone={gone}
           signs={[...signs.ghosts, ...signs.is]}

@@ -18,6 +18,8 @@ interface Props {
 }
 
 const STEP = 0.8
+/** So many mm across, marks are as large as drawn. */
+const NEAR = 260
 
 /** A drawing that is only looked at. Several with the same frame are panned and zoomed in step. */
 export function Pane({ title, scene, gone, signs, picked, frame, onFrame, onPick }: Props) {
@@ -86,7 +88,7 @@ export function Pane({ title, scene, gone, signs, picked, frame, onFrame, onPick
           <Marks marks={ghost} />
         </g>
         <Marks marks={marks} />
-        <SignLayer signs={signs} picked={picked} onPick={onPick} />
+        <SignLayer signs={signs} picked={picked} scale={Math.max(1, frame.w / NEAR)} onPick={onPick} />
       </svg>
     </figure>
   )

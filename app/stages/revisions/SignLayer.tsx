@@ -1,3 +1,4 @@
+import type { CSSProperties } from 'react'
 import { CHANGE_MARKS, type XY } from '../../../engine'
 import { linePath } from '../../symbols/shape'
 import type { Sign } from './signs'
@@ -8,17 +9,20 @@ const BADGE = 4.4
 interface Props {
   readonly signs: readonly Sign[]
   readonly picked: string | null
+  /** How much larger than drawn: from afar marks stay as large as they must be to be seen. */
+  readonly scale: number
   readonly onPick: (row: string) => void
 }
 
 /** Marks over a drawing: each kind of change has a line of its own, a sign and a colour. */
-export function SignLayer({ signs, picked, onPick }: Props) {
+export function SignLayer({ signs, picked, scale, onPick }: Props) {
   return signs.map((sign) => (
     // biome-ignore lint/a11y/noStaticElementInteractions lint/a11y/useKeyWithClickEvents: the list holds the same as buttons
     <g
       key={sign.row}
       className={`sign ${sign.what}${picked === sign.row ? ' picked' : ''}`}
       data-row={sign.row}
+      style={{ '--larger': scale } as CSSProperties}
       onClick={() => onPick(sign.row)}
     >
       {sign.ways.map((way, i) => (
@@ -37,7 +41,7 @@ export function SignLayer({ signs, picked, onPick }: Props) {
         />
       ))}
       {badgesOf(sign).map(([x, y]) => (
-        <g key={`${x} ${y}`} className="badge" transform={`translate(${x} ${y})`}>
+        <g key={`${x} ${y}`} className="badge" transform={`translate(${x} ${y}) scale(${scale})`}>
           <rect x={-BADGE / 2} y={-BADGE / 2} width={BADGE} height={BADGE} rx={0.8} />
           <text y={1.3}>{CHANGE_MARKS[sign.what]}</text>
         </g>
