@@ -34,6 +34,7 @@ export {
   type ReadingState,
   type StepRecord,
 } from './calc/commissioning/record'
+export { resultOf } from './calc/commissioning/result'
 export type { Expected, Reading, StepCaution, StepGroup, TestStep } from './calc/commissioning/step'
 export { commissioningSteps, sameSteps } from './calc/commissioning/steps'
 export { type Comparison, type FieldChange, type ItemChanges, isUnchanged } from './calc/compare/changes'

@@ -62,8 +62,11 @@ export interface CommissioningRecord {
   readonly signings: readonly TestSigning[]
 }
 
-/** The record of a design as it stands: steps with what was found, computed anew from its lines. O(steps + lines). */
-export function commissioningRecord(design: Design): CommissioningRecord {
+/** The record of a design as it stands: steps with what was found, computed anew from its lines. O(steps + lines). `asked`: its steps, where they are known. */
+export function commissioningRecord(
+  design: Design,
+  asked: readonly TestStep[] = commissioningSteps(design),
+): CommissioningRecord {
   const lines = [...(design.commissioning ?? [])].sort(byTime)
   const signings = lines.flatMap((r) => (r.is === 'signing' ? [r] : []))
   const signedBy = new Map<string, TestSigning>()
@@ -79,10 +82,10 @@ export function commissioningRecord(design: Design): CommissioningRecord {
     const afterSigning = signed === null && signings.length > 0
     return { entry, result: resultOf(entry), outOfDate, signed, afterSigning }
   }
-  const steps = commissioningSteps(design).map((step) => stepRecord(design, step, byReading, recorded))
-  const asked = new Set(steps.flatMap((s) => s.readings.map((r) => keyOf(s.step.key, r.reading.key))))
+  const steps = asked.map((step) => stepRecord(design, step, byReading, recorded))
+  const known = new Set(steps.flatMap((s) => s.readings.map((r) => keyOf(s.step.key, r.reading.key))))
   const gone = [...byReading].flatMap(([key, entries]) =>
-    asked.has(key) ? [] : entries.map((e) => recorded(e, true)),
+    known.has(key) ? [] : entries.map((e) => recorded(e, true)),
   )
   const groups = STEP_GROUPS.flatMap((group): GroupRecord[] => {
     const own = steps.filter((s) => s.step.group === group)

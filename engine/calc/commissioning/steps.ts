@@ -61,6 +61,9 @@ function withMonitor({ monitor }: Rig, step: TestStep): TestStep {
   return { ...step, setting: { ...step.setting, stays } }
 }
 
+/** Do two designs ask for the same steps, as nothing differs that they hang on? */
+export const sameSteps = (a: Design, b: Design): boolean => a.parts === b.parts && isSame(a, b)
+
 const isSame = (a: Design, b: Design): boolean =>
   a.conductors === b.conductors &&
   a.settings === b.settings &&

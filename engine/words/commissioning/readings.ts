@@ -17,7 +17,7 @@ export const INSTRUMENT_WORDS: Readonly<Record<Instrument, string>> = {
 }
 
 const ASKS: Readonly<Record<ReadingAsks, string>> = {
-  so: 'As described',
+  so: 'Is it as described?',
   voltage: 'Voltage',
   'voltage-on': 'Voltage behind it, on',
   'voltage-off': 'Voltage behind it, off',
