@@ -25,7 +25,7 @@ export function commonLeads(
   const block = states[0]!.any.envelope.block
 
   const by = new Int32Array(graph.vertexCount).fill(-1)
-  const order = [graph.tail[across]!]
+  const order = [graph.head[across]!]
   const seen = new Set(order)
   for (const v of order)
     for (let i = graph.start[v]!; i < graph.start[v + 1]!; i++) {
