@@ -1,13 +1,13 @@
-import type { PartId } from '../model/design'
 import type { NotChecked } from './answers'
 import type { NoFault } from './faultsystem'
+import { isBattery } from './galvanic'
 import type { Prepared } from './prepare'
 import type { State } from './solved'
 
 /**
  * One position of the contacts as the networks that bracket what is missing: conductors without size or length and
- * parts without a rating at next to nothing and at next to no conduction, unknown devices let go and left out. A
- * figure that comes out alike in all of them hangs on nothing that is missing.
+ * parts without a rating at next to nothing and at next to no conduction, batteries of unknown resistance likewise, those
+ * with a "not more than" figure at it and at next to nothing, unknown devices let go and left out. A figure that comes out alike in all of them hangs on nothing that is missing.
  */
 export interface FaultNetworks {
   readonly state: State
@@ -41,13 +41,50 @@ export function faultNetworks(state: State): FaultNetworks {
     conductors: assumed,
   }
   const unknownSources = { notChecked: 'missing-figure', parts: [...new Set(unknown)], conductors: [] }
-  const both = state.any === state.none ? ways : [...ways, state.none.p]
+  const unstated = batteriesOf(p, (d) => !(p.form.devices[d]!.internalResistance! > 0))
+  const limited = batteriesOf(p, (d) => border.devices.get(p.form.devices[d]!.id)?.device.internalIsLimit)
+  const none = state.any === state.none ? [] : [state.none.p]
+  const stated = (ohms: number) => (of: Prepared) => withInternal(of, unstated, ohms)
+  const at = ways.map(stated(NEXT_TO_NOTHING))
+  const batteriesOnly = unstated.size === 0 ? ways : [...at, ...ways.map(stated(NEXT_TO_OPEN))]
+  const feeding = [
+    ...batteriesOnly,
+    ...(limited.size === 0 ? [] : at.map((of) => withInternal(of, limited, NEXT_TO_NOTHING))),
+    ...none.map(stated(NEXT_TO_NOTHING)),
+  ]
+  const differ = (figures: readonly number[]) => agreed(figures) === undefined
   return {
     state,
-    feeding: both.map(withoutDevices),
-    batteriesOnly: ways,
-    gap: (figures) => (agreed(figures.slice(0, ways.length)) === undefined ? standIns : unknownSources),
+    feeding: feeding.map(withoutDevices),
+    batteriesOnly,
+    gap: (figures) => {
+      if (differ(figures.slice(0, ways.length))) return standIns
+      if (differ(figures.slice(0, batteriesOnly.length)))
+        return batteryGap(state, 'internal-resistance-missing', unstated)
+      if (differ(figures.slice(0, feeding.length - none.length)))
+        return batteryGap(state, 'resistance-is-limit', limited)
+      return unknownSources
+    },
   }
+}
+
+/** Ids of the batteries that something holds of. */
+const batteriesOf = (p: Prepared, holds: (device: number) => boolean | undefined): ReadonlySet<string> =>
+  new Set(p.form.devices.flatMap(({ id }, d) => (isBattery(p, d) && holds(d) ? [id] : [])))
+
+function withInternal(p: Prepared, batteries: ReadonlySet<string>, ohms: number): Prepared {
+  if (batteries.size === 0) return p
+  const devices = p.form.devices.map((d) => (batteries.has(d.id) ? { ...d, internalResistance: ohms } : d))
+  return { ...p, form: { ...p.form, devices } }
+}
+
+function batteryGap(
+  { any }: State,
+  notChecked: NotChecked['notChecked'],
+  of: ReadonlySet<string>,
+): NotChecked {
+  const parts = [...of].flatMap((id) => any.border.devices.get(id)?.part ?? [])
+  return { notChecked, parts: [...new Set(parts)], conductors: [] }
 }
 
 /** Does a branch lead anywhere? One with an end at which nothing else is joined carries nothing. */
@@ -73,18 +110,10 @@ function withoutDevices(p: Prepared): Prepared {
   return withOhms(p, devices, NEXT_TO_NOTHING)
 }
 
-/** Batteries whose internal resistance is not stated: there is no fault current at all. */
-export function noFault({ any }: State, gap: NoFault): NotChecked {
-  const parts = gap.devices.flatMap((id) => any.border.devices.get(id)?.part ?? [])
-  return { notChecked: gap.reason, parts: [...new Set(parts)], conductors: [] }
-}
-
-/** Batteries whose resistance is only a "not more than": the greatest current has no bound. Null where there are none. */
-export function onlyALimit({ any }: State): NotChecked | null {
-  const parts = [...any.border.devices.values()].flatMap(({ part, device }): PartId[] =>
-    device.internalIsLimit ? [part] : [],
-  )
-  return parts.length === 0 ? null : { notChecked: 'resistance-is-limit', parts, conductors: [] }
+/** What a kernel gives where every battery has a resistance, as all have here. */
+export function known<T extends object>(given: T | NoFault): T {
+  if ('reason' in given) throw new Error(`no resistance: ${(given as NoFault).devices.join(', ')}`)
+  return given
 }
 
 /** The figure that all cases agree on, to a billionth; undefined where they differ. */

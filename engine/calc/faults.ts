@@ -1,10 +1,10 @@
 import type { Conductor, ConductorId, Design, TerminalRef } from '../model/design'
 import { above, fromNumber } from '../units'
 import type { Answer, NotChecked } from './answers'
-import { type BreakingCurrents, breakingCurrents, MOST_TRIALS } from './breaking'
+import { breakingCurrents, MOST_TRIALS } from './breaking'
 import { nodeFaults } from './fault'
 import type { DeviceFault, EndFault, FaultAnswers } from './faultanswers'
-import { agreed, type FaultNetworks, faultNetworks, noFault, onlyALimit, runEnds } from './faultcases'
+import { agreed, type FaultNetworks, faultNetworks, known, runEnds } from './faultcases'
 import { GREATEST } from './faultsystem'
 import { fuseFacts } from './fusefacts'
 import { leastFaults } from './leastfaults'
@@ -45,21 +45,15 @@ function worstAt(answers: readonly (EndFault['greatest'] | null)[]): EndFault['g
 type AtEnd = (c: Conductor, end: 'from' | 'to') => EndFault['greatest'] | null
 
 function greatestAtNodes({ state, feeding, gap }: FaultNetworks): AtEnd {
-  const limit = onlyALimit(state)
-  const all = feeding.map((p) => nodeFaults(p, GREATEST))
+  const all = feeding.map((p) => known(nodeFaults(p, GREATEST)))
   return (c, end) => {
     const [u, v] = runEnds(state.any.p, c.id)
     const node = end === 'from' ? u : v
     if (node === -1) return null
-    const figures: number[] = []
-    for (const faults of all) {
-      if ('reason' in faults) return noFault(state, faults)
-      figures.push(faults.amps[node]!)
-    }
+    const figures = all.map((faults) => faults.amps[node]!)
     const amps = agreed(figures)
     if (amps === undefined) return gap(figures)
-    if (Number.isNaN(amps)) return null
-    return limit ?? { value: fromNumber(amps) }
+    return Number.isNaN(amps) ? null : { value: fromNumber(amps) }
   }
 }
 
@@ -92,17 +86,9 @@ function breakingIn(
   { state, feeding, gap }: FaultNetworks,
   mostTrials: number,
 ): (branch: number) => DeviceFault['greatest'] {
-  const limit = onlyALimit(state)
-  const all: BreakingCurrents[] = []
-  let none: NotChecked | null = limit
-  for (const p of feeding) {
-    const currents = breakingCurrents(p, GREATEST, Math.min(MOST_TRIALS, mostTrials))
-    if ('reason' in currents) none = noFault(state, currents)
-    else all.push(currents)
-  }
+  const all = feeding.map((p) => known(breakingCurrents(p, GREATEST, Math.min(MOST_TRIALS, mostTrials))))
   const placeOf = (node: number): TerminalRef | null => terminalOf(feeding[0]!.form.nodes[node])
   return (e): Answer<{ amps: number | 'unlimited' } & Place> => {
-    if (none) return none
     const figures = all.map((currents) => currents.amps[e]!)
     const amps = agreed(figures)
     if (amps === undefined) return gap(figures)

@@ -4,10 +4,10 @@ import type { Amps } from '../units'
 import type { Answer, NotChecked } from './answers'
 import { besideOf } from './beside'
 import type { Clearing, EndFault } from './faultanswers'
-import { agreed, type FaultNetworks, noFault, runEnds } from './faultcases'
-import { type FaultSystem, faultSystem, LEAST } from './faultsystem'
+import { agreed, type FaultNetworks, known, runEnds } from './faultcases'
+import { faultSystem, LEAST } from './faultsystem'
 import type { FuseFacts } from './fusefacts'
-import { type Short, shortTo } from './shortto'
+import { shortTo } from './shortto'
 
 type LeastFault = Pick<EndFault, 'least' | 'clearing'>
 
@@ -25,7 +25,7 @@ export function leastFaults(
 ): (c: Conductor, end: 'from' | 'to') => LeastFault {
   const positions = networks.map((n) => ({
     ...n,
-    systems: n.batteriesOnly.map((p) => faultSystem(p, LEAST)),
+    systems: n.batteriesOnly.map((p) => known(faultSystem(p, LEAST))),
     beside: besideOf(design, n.state.any.border, n.state.any.p),
   }))
   return (c, end) => {
@@ -35,11 +35,7 @@ export function leastFaults(
       const [u, v] = runEnds(state.any.p, c.id)
       if (u === -1) continue
       const node = end === 'from' ? u : v
-      const shorts: Short[] = []
-      for (const s of systems) {
-        if ('reason' in s) return { least: noFault(state, s), clearing: [] }
-        shorts.push(shortTo(s as FaultSystem, node, beside(c, end)))
-      }
+      const shorts = systems.map((s) => shortTo(s, node, beside(c, end)))
       const figures = shorts.map((x) => x.amps)
       const amps = agreed(figures)
       if (amps === undefined) return { least: gap(figures), clearing: [] }

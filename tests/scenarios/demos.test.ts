@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { analyse, type Design, type Finding, readDesign } from '../../engine/index'
+import { analyse, type Design, type Finding, readDesign, sortAccepted } from '../../engine/index'
+import { RULES } from '../../engine/rules/all'
 import { DEMOS } from './demos/all'
+import { BOARDS, boards } from './demos/boards'
 import { MISTAKES, mistakes } from './demos/mistakes'
 import { vetVan } from './demos/vetvan'
 
@@ -42,6 +44,12 @@ const NOTES: Readonly<Record<string, readonly string[]>> = {
   ],
   'mountain-cabin.json': ['P4 note W11', 'P4 note W12', 'P4 note W13', 'P4 note W14', 'K6 note F2 F1'],
 }
+
+/**
+ * Rules that no drawing made here can break: A1 needs a bench, X1 and X2 a file from elsewhere, X3 and K7 a design too
+ * large to try everything, D4 whatever has no rule of its own.
+ */
+const NOT_DRAWN = ['A1', 'X3', 'K7', 'D4', 'X1', 'X2']
 
 describe('demo designs', () => {
   for (const { file, make } of DEMOS) {
@@ -89,6 +97,36 @@ describe('demo designs', () => {
         all.filter((t) => t.startsWith(`${m.rule} `) && m.names.every((n) => t.split(' ').includes(n))),
         m.what,
       ).toHaveLength(1)
+  })
+
+  it('each training board is told the one thing that is wrong on it', () => {
+    const design = boards()
+    const board = (id: string) => design.parts.find((p) => p.id === id)!.location
+    const met = sortAccepted(design, analyse(design).findings).open.map((f) => {
+      const ends = f.conductors.flatMap((id) => {
+        const c = design.conductors.find((c) => c.id === id)!
+        return [c.from.part, c.to.part]
+      })
+      return { rule: f.rule, on: new Set([...f.parts, ...ends].map(board)) }
+    })
+    BOARDS.forEach(({ what, rule }, i) => {
+      const here = met.filter(({ on }) => on.has(`board ${i + 1}`))
+      expect(
+        here.map((f) => f.rule),
+        what,
+      ).toContain(rule)
+      // Nothing that is planted on one board is told of another.
+      expect(
+        here.every(({ on }) => on.size === 1),
+        what,
+      ).toBe(true)
+    })
+  })
+
+  it('every rule that a drawing can break has a mistake planted', () => {
+    const planted = new Set([...MISTAKES, ...BOARDS].map((m) => m.rule))
+    const notes = ['P4', 'K6']
+    expect(RULES.map((r) => r.id).filter((id) => !planted.has(id) && !notes.includes(id))).toEqual(NOT_DRAWN)
   })
 
   it('the main demo is of the size that it is said to be', () => {

@@ -116,6 +116,26 @@ describe('what is missing', () => {
     expect(found?.to.least).toEqual(faultsOf(bench(), 'W3')?.to.least)
   })
 
+  test('a battery that states no resistance leaves open what hangs on it, and nothing in a system of its own', () => {
+    const beside = (internalMOhm: number | null) =>
+      bench()
+        .part('battery', 'G7', { capacityAh: 50, dischargeA: 50, chargeA: 20, internalMOhm })
+        .part('fuse-blade', 'F7', { ratingA: 10 })
+        .part('lamp', 'E7', { currentA: 2 })
+        .join('G7.+', 'F7.1', { size: '4mm2', lengthM: 0.2, number: 'W71' })
+        .join('F7.2', 'E7.+', { size: '4mm2', lengthM: 2, number: 'W72' })
+        .join('E7.-', 'G7.-', { size: '4mm2', lengthM: 2, number: 'W73', returnOf: 'W72' })
+    const id = beside(null)
+      .build()
+      .parts.find((p) => p.designation === 'G7')!.id
+    const gap = { notChecked: 'internal-resistance-missing', parts: [id] }
+    const found = faultsOf(beside(null), 'W72')
+    expect(found?.to.greatest).toMatchObject(gap)
+    expect(found?.to.least).toMatchObject(gap)
+    expect(faultsOf(beside(20), 'W72')?.to.least).toHaveProperty('value')
+    expect(faultsOf(beside(null), 'W3')).toEqual(faultsOf(bench(), 'W3'))
+  })
+
   test('returns are not in the answer', () => {
     expect(faultsOf(bench(), 'W4')).toBeUndefined()
   })

@@ -1,4 +1,5 @@
 import type { Design } from '../../../engine/model/design'
+import { boards } from './boards'
 import { cabin } from './cabin'
 import { mistakes } from './mistakes'
 import { trailer } from './trailer'
@@ -25,8 +26,14 @@ export const DEMOS: readonly DemoSource[] = [
   {
     file: 'planted-mistakes.json',
     title: 'The same van with planted mistakes',
-    about: 'Twenty-five things are wrong. Find them, see why, and mend them.',
+    about: 'Twenty-seven things are wrong. Find them, see why, and mend them.',
     make: mistakes,
+  },
+  {
+    file: 'training-boards.json',
+    title: 'Training boards',
+    about: 'Thirty-one small circuits, each with one thing wrong: a finding at a time, to learn from.',
+    make: boards,
   },
   {
     file: 'camping-trailer.json',
