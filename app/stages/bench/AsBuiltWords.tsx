@@ -1,7 +1,20 @@
-import { type BenchCard, BUILT_WORDS, builtWords, isThinner, sentence } from '../../../engine'
+import {
+  type BenchCard,
+  BUILT_WORDS,
+  builtWords,
+  type Finding,
+  figure,
+  isThinner,
+  sentence,
+} from '../../../engine'
 import { LevelMark } from '../../panels/LevelMark'
 import { useBuilt } from '../../store/built'
 import { useOpen } from '../../store/open'
+import { showView } from './looking'
+
+/** ", 11.4 % against 10 %"; nothing where there are no figures. */
+const against = ({ actual, limit }: Finding): string =>
+  actual && limit ? `, ${figure(actual.value, actual.unit)} against ${figure(limit.value, limit.unit)}` : ''
 
 /** What was built otherwise on this conductor, and what the checks say of it as built. */
 export function AsBuiltWords({ card }: { card: BenchCard }) {
@@ -29,10 +42,15 @@ export function AsBuiltWords({ card }: { card: BenchCard }) {
       {built &&
         worse.map((f) => (
           <p key={f.key} className="worse">
-            <LevelMark level={f.level} size={22} /> As built: {sentence(f, built.design).title}.{' '}
-            {sentence(f, built.design).text}
+            <LevelMark level={f.level} size={22} /> As built: {sentence(f, built.design).title}
+            {against(f)}.
           </p>
         ))}
+      {worse.length > 0 && (
+        <button type="button" className="link" onClick={() => showView('otherwise')}>
+          What the checks say as built
+        </button>
+      )}
       {failure && <p className="worse">As built: not checked. The checks broke off: {failure}</p>}
       {!settled && !failure && <p>As built: being checked…</p>}
     </section>

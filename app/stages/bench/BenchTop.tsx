@@ -1,15 +1,15 @@
 import { useMemo, useState } from 'react'
-import { BENCH_ORDERS, type BenchCard, type BenchOrder, benchProgress, differencesOf } from '../../../engine'
+import { type BenchCard, benchProgress, differencesOf } from '../../../engine'
 import { useOpen } from '../../store/open'
 import { FindNumber } from './FindNumber'
-import { type BenchView, chooseOrder, showView, useLooking } from './looking'
+import { type BenchView, showView, useLooking } from './looking'
 import { OtherDevice } from './OtherDevice'
 import { ProgressBar } from './ProgressBar'
 
-/** How far the work is, in which order it goes, and what else there is to look at. */
+/** How far the work is, any conductor by its number, and what else there is to look at. */
 export function BenchTop({ cards }: { cards: readonly BenchCard[] }) {
   const design = useOpen((s) => s.design)
-  const { order, view } = useLooking()
+  const view = useLooking((s) => s.view)
   const [other, setOther] = useState(false)
   const otherwise = useMemo(() => differencesOf(design).length, [design])
   const views: readonly (readonly [BenchView, string])[] = [
@@ -21,18 +21,6 @@ export function BenchTop({ cards }: { cards: readonly BenchCard[] }) {
     <header className="bench-top">
       <ProgressBar progress={benchProgress(cards)} whole />
       <FindNumber cards={cards} />
-      <fieldset className="orders" aria-label="Building order">
-        {Object.entries(BENCH_ORDERS).map(([key, words]) => (
-          <button
-            key={key}
-            type="button"
-            aria-pressed={order === key}
-            onClick={() => chooseOrder(key as BenchOrder)}
-          >
-            {words}
-          </button>
-        ))}
-      </fieldset>
       <nav className="bench-views" aria-label="On this page">
         {views.map(([key, words]) => (
           <button

@@ -4,7 +4,7 @@ import { differencesOf, type Level } from '../../../engine'
 import { LevelMark } from '../../panels/LevelMark'
 import { useBuilt } from '../../store/built'
 import { useOpen } from '../../store/open'
-import { setStage } from '../../store/view'
+import { setStage, useView } from '../../store/view'
 import { showView } from './looking'
 
 const GRAVEST: readonly Level[] = ['danger', 'warning', 'not-checked', 'note']
@@ -14,7 +14,9 @@ export function BuiltBadge() {
   const design = useOpen((s) => s.design)
   const worse = useBuilt((s) => s.built?.worse)
   const count = useMemo(() => differencesOf(design).length, [design])
-  if (count === 0) return null
+  // The page of the bench says it itself.
+  const elsewhere = useView((v) => v.stage !== 'bench')
+  if (count === 0 || !elsewhere) return null
   const level = GRAVEST.find((l) => worse?.some((f) => f.level === l)) ?? 'warning'
   return (
     <button

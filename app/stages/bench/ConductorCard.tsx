@@ -39,11 +39,11 @@ export function ConductorCard({ card }: { card: BenchCard }) {
       {work === 'mains' && (
         <p className="bench-warning danger">Mains: for licensed persons only. Nothing is to be done here.</p>
       )}
+      <AsBuiltWords card={card} />
       <div className="ends">
         <EndBlock title="From" end={card.from} />
         <EndBlock title="To" end={card.to} />
       </div>
-      <AsBuiltWords card={card} />
       <Steps card={card} />
       <dl className="beside">
         <Beside title="Protection" value={card.protection} />

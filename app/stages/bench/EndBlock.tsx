@@ -16,17 +16,21 @@ export function EndBlock({ title, end }: { title: string; end: BenchEnd }) {
       {end.fitting !== '' && (
         <p className="fitting">
           {isNotKnown(end.fitting) ? `? ${end.fitting.notKnown}` : end.fitting}
-          <small>
-            {end.form === 'not stated'
-              ? 'Form of the terminal not stated: look at the part'
-              : `on ${end.form}`}
-          </small>
+          {formOf(end) && <small>{formOf(end)}</small>}
         </p>
       )}
       {end.fitting !== '' && end.tightened !== false && <Torque end={end} />}
     </section>
   )
 }
+
+/** What the terminal is, where the fitting does not say it already. */
+const formOf = ({ form, fitting }: BenchEnd): string =>
+  form === 'not stated'
+    ? 'Form of the terminal not stated: look at the part.'
+    : typeof fitting === 'string' && fitting.includes(form)
+      ? ''
+      : `on ${form}`
 
 function Torque({ end }: { end: BenchEnd }) {
   const [typing, setTyping] = useState(false)
@@ -49,8 +53,14 @@ function Torque({ end }: { end: BenchEnd }) {
       ) : (
         <>
           <b className={known ? '' : 'unknown'}>{known ? `${end.newtonMetres} N·m` : 'not stated'}</b>
-          <button type="button" className="link" disabled={disabled} onClick={() => setTyping(true)}>
-            {known ? 'change' : 'type in the maker’s figure'}
+          <button
+            type="button"
+            className="link"
+            title="Type in the torque that the maker of the part states"
+            disabled={disabled}
+            onClick={() => setTyping(true)}
+          >
+            {known ? 'change' : 'maker’s figure…'}
           </button>
         </>
       )}

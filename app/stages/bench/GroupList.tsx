@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react'
 import { type BenchCard, type BenchGroup, benchProgress, type ConductorId, isFinished } from '../../../engine'
 import { takeUp } from './looking'
+import { Orders } from './Orders'
 import { ProgressBar } from './ProgressBar'
 import { swatch } from './swatch'
 
@@ -18,6 +19,7 @@ export function GroupList({ groups, at }: Props) {
   }, [at])
   return (
     <section className="bench-list" aria-label="Conductors in building order">
+      <Orders />
       {groups.map(({ title, cards }) => (
         <div key={title} className="bench-group">
           <h2>
