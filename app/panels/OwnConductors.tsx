@@ -13,6 +13,9 @@ export function OwnConductors({ design }: { design: Design }) {
         field={OWN_CONDUCTOR_TABLE}
         rows={own.map(({ key: _, ...row }) => ({ ...row }))}
         disabled={disabled}
+        onRemove={(i) =>
+          doEdit(`Remove ${own[i]!.name}`, { do: 'own conductors', own: own.filter((_, k) => k !== i) })
+        }
         onChange={(rows) =>
           doEdit('Change own conductors', {
             do: 'own conductors',

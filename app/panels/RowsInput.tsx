@@ -7,10 +7,12 @@ interface Props {
   readonly rows: readonly Row[]
   readonly disabled: boolean
   readonly onChange: (rows: readonly Row[]) => void
+  /** Where rows are not told by their place, any of them can be removed. */
+  readonly onRemove?: (index: number) => void
 }
 
 /** A small table inside a part: the ways of a fuse block, the studs of a bar. */
-export function RowsInput({ field, rows, disabled, onChange }: Props) {
+export function RowsInput({ field, rows, disabled, onChange, onRemove }: Props) {
   const columns = Object.entries(field.columns)
   const set = (i: number, key: string, value: Cell) =>
     onChange(rows.map((row, k) => (k === i ? { ...row, [key]: value } : row)))
@@ -49,13 +51,13 @@ export function RowsInput({ field, rows, disabled, onChange }: Props) {
                 </td>
               ))}
               <td>
-                {i === rows.length - 1 && i >= field.min && (
+                {(onRemove || (i === rows.length - 1 && i >= field.min)) && (
                   <button
                     type="button"
                     className="icon"
                     aria-label={`Remove ${field.each} ${i + 1}`}
                     disabled={disabled}
-                    onClick={() => onChange(rows.slice(0, -1))}
+                    onClick={() => (onRemove ? onRemove(i) : onChange(rows.slice(0, -1)))}
                   >
                     <X size={14} aria-hidden />
                   </button>

@@ -1,12 +1,13 @@
 import type { Conductor, Design, Part, PartId } from '../model/design'
 import { done } from './change'
 import type { EditOf, EditResult, Refusal } from './edit'
+import { ownFault } from './ownconductors'
 import { refuse } from './refuse'
 import { hasTerminal } from './terminal'
 
 /** Adds parts, the conductors among them and what is there already, outlines, and texts on the sheet. Ids, designations and numbers must be free. */
 export function applyAdd(design: Design, edit: EditOf<'add'>): EditResult {
-  const { texts = [], zones = [] } = edit
+  const { texts = [], zones = [], ownConductors = [] } = edit
   if ([edit.parts, edit.conductors, texts, zones].every((list) => list.length === 0)) return done(design)
   const parts = [...design.parts, ...edit.parts]
   const conductors = [...design.conductors, ...edit.conductors]
@@ -19,12 +20,16 @@ export function applyAdd(design: Design, edit: EditOf<'add'>): EditResult {
   if (text !== null) return refuse('id-taken', `The sheet already has a text with the id ${text}.`)
   const zone = twice(allZones.map((z) => z.id))
   if (zone !== null) return refuse('id-taken', `The sheet already has an outline with the id ${zone}.`)
+  const allOwn = [...(design.ownConductors ?? []), ...ownConductors]
+  const own = ownFault(allOwn)
+  if (own) return own
   return done({
     ...design,
     parts,
     conductors,
     ...(texts.length > 0 ? { texts: allTexts } : {}),
     ...(zones.length > 0 ? { zones: allZones } : {}),
+    ...(ownConductors.length > 0 ? { ownConductors: allOwn } : {}),
   })
 }
 

@@ -1,6 +1,8 @@
 import { kindOf } from '../kinds/all'
 import type { Conductor, ConductorId, Design, Part, PartId, Place, SheetText, Zone } from '../model/design'
 import { namingFor } from '../model/naming'
+import type { OwnConductor } from '../tables/ownsizes'
+import { broughtSizes, ownRowsOf } from './clipsizes'
 import type { EditOf } from './edit'
 import { GRID, snap } from './grid'
 
@@ -20,6 +22,8 @@ export interface Clip {
   readonly texts?: readonly SheetText[]
   /** Outlines, all of whose parts come along. */
   readonly zones?: readonly Zone[]
+  /** Own conductors that the conductors are of. */
+  readonly ownConductors?: readonly OwnConductor[]
 }
 
 /** The selected parts with every conductor among them, selected or not, and the outlines round none but them. */
@@ -27,11 +31,14 @@ export function copyOf(design: Design, selection: Selection): Clip {
   const ids = new Set(selection.parts)
   const texts = design.texts?.filter((t) => selection.texts?.includes(t.id)) ?? []
   const zones = design.zones?.filter((z) => z.parts.length > 0 && z.parts.every((id) => ids.has(id))) ?? []
+  const conductors = design.conductors.filter((c) => ids.has(c.from.part) && ids.has(c.to.part))
+  const ownConductors = ownRowsOf(design, conductors)
   return {
     ...(texts.length > 0 ? { texts } : {}),
     ...(zones.length > 0 ? { zones } : {}),
+    ...(ownConductors.length > 0 ? { ownConductors } : {}),
     parts: design.parts.filter((p) => ids.has(p.id)),
-    conductors: design.conductors.filter((c) => ids.has(c.from.part) && ids.has(c.to.part)),
+    conductors,
   }
 }
 
@@ -49,6 +56,7 @@ function placedAt(design: Design, clip: Clip, at: Place): EditOf<'add'> {
   const { x, y } = cornerOf(clip)
   const [dx, dy] = [snap(at.x) - x, snap(at.y) - y]
   const partIds = new Map(clip.parts.map((p) => [p.id, naming.partId()]))
+  const sizes = broughtSizes(design, clip.ownConductors ?? [])
   const conductorIds = new Map(clip.conductors.map((c) => [c.id, naming.conductorId()]))
   return {
     do: 'add',
@@ -64,11 +72,13 @@ function placedAt(design: Design, clip: Clip, at: Place): EditOf<'add'> {
       ...c,
       id: conductorIds.get(c.id)!,
       number: naming.number(),
+      size: sizes.sizeOf(c.size),
       from: { ...c.from, part: partIds.get(c.from.part)! },
       to: { ...c.to, part: partIds.get(c.to.part)! },
       returnOf: c.returnOf === null ? null : (conductorIds.get(c.returnOf) ?? null),
       path: c.path.map(({ x, y }) => ({ x: x + dx, y: y + dy })),
     })),
+    ...(sizes.rows.length > 0 ? { ownConductors: sizes.rows } : {}),
     ...(clip.texts
       ? {
           texts: clip.texts.map((t) => ({ ...t, id: naming.textId(), x: snap(t.x + dx), y: snap(t.y + dy) })),

@@ -33,6 +33,8 @@ export type Edit =
       readonly texts?: readonly SheetText[]
       /** Outlines round parts that come with it or are there already. */
       readonly zones?: readonly Zone[]
+      /** Own conductors that the conductors are of, where the design has none such. */
+      readonly ownConductors?: readonly OwnConductor[]
     }
   | { readonly do: 'remove'; readonly parts: readonly PartId[]; readonly conductors: readonly ConductorId[] }
   | {

@@ -6,7 +6,7 @@ import { refuse } from './refuse'
 
 /** Sets the designer's own conductors, all rows at once. Conductors of a row that is taken away keep its key: their size is not known. */
 export function applyOwnConductors(design: Design, { own }: EditOf<'own conductors'>): EditResult {
-  const fault = faultOf(own)
+  const fault = ownFault(own)
   if (fault) return fault
   const { ownConductors: before, ...rest } = design
   if (own.length === 0) return done(before === undefined ? design : rest)
@@ -15,14 +15,10 @@ export function applyOwnConductors(design: Design, { own }: EditOf<'own conducto
 
 /** A row of its own, with a key that neither a row nor a conductor has used. */
 export function newOwnConductor(design: Design): OwnConductor {
-  const used = [
-    ...(design.ownConductors ?? []).map(({ key }) => key),
-    ...design.conductors.flatMap(({ size }) => size ?? []),
-  ].map((key) => (OWN_SIZE_KEY.test(key) ? Number(key.slice(4)) : 0))
-  const next = Math.max(0, ...used) + 1
+  const key = newOwnKey(design)
   return {
-    key: `own:${next}`,
-    name: `Own cable ${next}`,
+    key,
+    name: `Own cable ${key.slice(4)}`,
     sectionMm2: 1,
     ohmsPerKm: null,
     amps: null,
@@ -31,7 +27,17 @@ export function newOwnConductor(design: Design): OwnConductor {
   }
 }
 
-function faultOf(own: readonly OwnConductor[]): Refusal | null {
+/** A key that neither a row, of the design or of those about to be added, nor a conductor has used. */
+export function newOwnKey(design: Design, added: readonly OwnConductor[] = []): string {
+  const used = [
+    ...[...(design.ownConductors ?? []), ...added].map(({ key }) => key),
+    ...design.conductors.flatMap(({ size }) => size ?? []),
+  ].map((key) => (OWN_SIZE_KEY.test(key) ? Number(key.slice(4)) : 0))
+  return `own:${Math.max(0, ...used) + 1}`
+}
+
+/** What is wrong with rows of own conductors, or null. */
+export function ownFault(own: readonly OwnConductor[]): Refusal | null {
   const keys = new Set<string>()
   const names = new Set<string>()
   for (const row of own) {

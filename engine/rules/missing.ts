@@ -2,6 +2,7 @@ import { conductorOhms } from '../calc/network'
 import { kindOf } from '../kinds/all'
 import type { Part } from '../model/design'
 import type { Fields } from '../model/fields'
+import { sizeIn } from '../model/sizes'
 import { complete } from '../model/values'
 import { type Case, found, type Rule } from './rule'
 
@@ -18,7 +19,12 @@ export const missingRun: Rule = {
           'not-checked',
           'method',
           { conductors: [c.id] },
-          { conductor: c.id, size: c.size === null || c.lengthM !== null, length: c.lengthM === null },
+          {
+            conductor: c.id,
+            size: !sizeIn(design, c.size),
+            length: c.lengthM === null,
+            gone: c.size !== null && !sizeIn(design, c.size),
+          },
         ),
       ]
     }),

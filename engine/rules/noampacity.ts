@@ -1,4 +1,5 @@
 import type { ConductorId } from '../model/design'
+import { sizeIn } from '../model/sizes'
 import { found, type Rule } from './rule'
 
 /** D3: the rule set has no ampacity for a conductor as it is laid: neither its load nor its protection is checked. */
@@ -9,7 +10,8 @@ export const noAmpacity: Rule = {
     const byReason = new Map<string, ConductorId[]>()
     for (const c of design.conductors) {
       const ampacity = answers.runs.get(c.id)?.ampacity
-      if (!border.conductors.has(c.id) || c.size === null || !ampacity || 'value' in ampacity) continue
+      if (!border.conductors.has(c.id) || !sizeIn(design, c.size) || !ampacity || 'value' in ampacity)
+        continue
       const list = byReason.get(ampacity.notChecked)
       if (list) list.push(c.id)
       else byReason.set(ampacity.notChecked, [c.id])

@@ -1,6 +1,6 @@
 import type { ConductorId } from '../model/design'
+import type { Oversized } from './oversized'
 import type { Case } from './rule'
-import type { Oversized } from './toobig'
 
 /**
  * Returns that are too thin because of a device that is told to be too big for its feeds already: with that device at what

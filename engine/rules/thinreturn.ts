@@ -4,9 +4,9 @@ import { sizeIn } from '../model/sizes'
 import { ampacityOf } from '../tables/ampacity'
 import type { MaybeUnlimited } from '../units'
 import type { Finding } from './finding'
+import { oversized } from './oversized'
 import { type Case, found, type Rule } from './rule'
 import { thinBehind } from './thinbehind'
-import { oversized } from './toobig'
 
 /**
  * P5: a return can be made to carry, for as long as no fuse blows, more than it may. Where feeds without protection are the

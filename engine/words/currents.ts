@@ -66,6 +66,12 @@ export const currentWords: Readonly<Record<string, Wording>> = {
       ...(textFact(f, 'length') === 'true' ? ['length'] : []),
     ].join(' and ')
     const name = conductorName(d, textFact(f, 'conductor'))
+    if (textFact(f, 'gone') === 'true')
+      return {
+        title: 'Size not known',
+        text: `The size that is chosen for ${name} is neither in the size catalogue nor among the own conductors of this design: its row may have been taken away.${textFact(f, 'length') === 'true' ? ' It has no length either.' : ''} What depends on it is not checked.`,
+        todo: `Choose another size for ${name}, or add the own conductor again and choose that.`,
+      }
     return {
       title: `No ${lacks} yet`,
       text: `${name} has no ${lacks}, so what depends on ${lacks === 'length' ? 'it' : 'them'} is not checked.`,
