@@ -2,8 +2,9 @@ import type { Design } from '../../model/design'
 import { type Effects, effectsOf } from './effects'
 import { type FuseSpot, fuseSpots } from './fuses'
 import type { Handle } from './handles'
+import { fusesOn, oneOfSeveral } from './several'
 import type { Thing } from './things'
-import { linksOf, waysFrom } from './ways'
+import { type Links, linksOf, waysFrom } from './ways'
 
 /** Why a fuse is to be looked at. */
 export type FuseReason =
@@ -41,13 +42,13 @@ export function fuseFinds(design: Design): FuseFind[] {
   const fromCoils = plan.devices.flatMap(({ is }, d) => (is === 'coil' ? [waysFrom(plan, links, d).far] : []))
   const farFromCoil = (id: string): number => Math.min(...fromCoils.map((far) => far.get(id) ?? UNREACHED))
   return things.map((thing) => {
-    const { far, toBatteries } = waysFrom(plan, links, thing.device)
+    const { far } = waysFrom(plan, links, thing.device)
     const nearest = (ids: readonly string[]): number => Math.min(...ids.map((id) => far.get(id) ?? UNREACHED))
     return {
       thing,
       works: effects.working.has(thing.part.id),
       switches: switchesOf(effects, thing).sort((a, b) => nearest(a.branches) - nearest(b.branches)),
-      fuses: stepsOf(effects, thing, toBatteries, spots, (id, why) =>
+      fuses: stepsOf(effects, thing, links, spots, (id, why) =>
         why === 'feeds the switching' ? farFromCoil(id) : nearest([id]),
       ),
     }
@@ -58,20 +59,21 @@ const switchesOf = ({ opened }: Effects, { part }: Thing): Handle[] =>
   [...opened].flatMap(([handle, off]) => (off.has(part.id) ? [handle] : []))
 
 function stepsOf(
-  { fuses, working }: Effects,
-  { part }: Thing,
-  toBatteries: readonly (readonly string[])[],
+  effects: Effects,
+  { part, device }: Thing,
+  links: Links,
   spots: ReadonlyMap<string, FuseSpot>,
   far: (id: string, why: FuseReason) => number,
 ): FuseStep[] {
   const reasons = new Map<string, FuseReason>()
-  for (const [id, { off, held }] of fuses) {
+  for (const [id, { off, held }] of effects.fuses) {
     if (held.has(part.id)) reasons.set(id, 'in the way')
     else if (off.has(part.id)) reasons.set(id, 'feeds the switching')
   }
-  const passed = [...new Set(toBatteries.flat())].filter((id) => spots.has(id) && !reasons.has(id))
-  const certain = !working.has(part.id) && toBatteries.filter((way) => way.length > 0).length === 1
-  for (const id of passed) reasons.set(id, certain ? 'in the way' : 'one of several')
+  if (effects.working.has(part.id)) {
+    for (const id of oneOfSeveral(effects, links, device, new Set(reasons.keys())))
+      reasons.set(id, 'one of several')
+  } else for (const id of fusesOn(effects, links, device)) reasons.set(id, 'in the way')
   const late = (why: FuseReason): number => (why === 'feeds the switching' ? 1 : 0)
   return [...reasons]
     .sort(([a, why], [b, other]) => late(why) - late(other) || far(a, why) - far(b, other))

@@ -15,8 +15,13 @@ interface Step {
   readonly far: number
 }
 
-/** Joints are walked whichever way contacts stand. O(parts + conductors). */
-export function waysFrom(plan: Plan, links: Links, device: number): Ways {
+/** Joints are walked whichever way contacts stand, but through none of `without`. O(parts + conductors). */
+export function waysFrom(
+  plan: Plan,
+  links: Links,
+  device: number,
+  without: ReadonlySet<string> = new Set(),
+): Ways {
   const start = plan.border.form.devices[device]!
   const far = new Map<string, number>()
   const seen = new Map<string, Step>()
@@ -35,7 +40,9 @@ export function waysFrom(plan: Plan, links: Links, device: number): Ways {
     reach(plan.border.form.devices[input]!.positive, null, null)
     reach(plan.border.form.devices[input]!.negative, null, null)
   }
-  for (const step of open) for (const { to, branch } of links.get(step.node) ?? []) reach(to, step, branch)
+  for (const step of open)
+    for (const { to, branch } of links.get(step.node) ?? [])
+      if (branch === null || !without.has(branch)) reach(to, step, branch)
   const ends = plan.devices.flatMap(({ is }, d) =>
     is === 'battery' ? [plan.border.form.devices[d]!.positive] : [],
   )
