@@ -4,6 +4,7 @@ import { apply } from '../../engine/edit/apply'
 import type { Design } from '../../engine/model/design'
 import { analyse } from '../../engine/rules/analyse'
 import { COPPER_KG_PER_MM2_M } from '../../engine/tables/copper'
+import { type Size, sizesOf } from '../../engine/tables/sizes'
 import { type LoadSystem, loadSystem, systemDesign } from '../reference/loadsystem'
 import { Random } from '../reference/random'
 import { sizedByProgram } from '../reference/sizingprogram'
@@ -65,6 +66,7 @@ describe.each(Array.from({ length: 15 }, (_, i) => i))('random systems, part %i'
       expect(ours.copperAfterKg!).toBeGreaterThanOrEqual(least * (1 - 1e-6))
       expect(ours.kept).toEqual([])
       expect(analyse(sized).findings.filter((f) => DECIDED.includes(f.rule))).toEqual([])
+      withLocked(s, sized, new Random(seed))
     },
     120_000,
   )
@@ -74,7 +76,44 @@ test('at least a hundred have an answer, and some have none', () => {
   const all = [...answered.values()]
   expect(all.filter((has) => has).length).toBeGreaterThanOrEqual(100)
   expect(all.filter((has) => !has).length).toBeGreaterThanOrEqual(5)
+  expect(lockedCount).toBeGreaterThanOrEqual(100)
 })
+
+/** Designs in which sizes were locked and that were compared. */
+let lockedCount = 0
+
+/** Some conductors are locked one or two sizes above what was chosen: they stay, and the rest is the least beside them. */
+function withLocked(s: LoadSystem, sized: Design, random: Random): void {
+  const series = sizesOf(s.ruleSet.series[0]!)
+  const locked = new Map<string, Size>()
+  for (let i = random.whole(1, 3); i > 0; i--) {
+    const { number, size } = random.pick(sized.conductors)
+    const thicker = series[series.findIndex((x) => x.key === size) + random.whole(1, 2)]
+    if (thicker) locked.set(number, thicker)
+  }
+  if (locked.size === 0) return
+  const design = {
+    ...sized,
+    conductors: sized.conductors.map((c) => {
+      const size = locked.get(c.number)
+      return size ? { ...c, size: size.key, locked: true } : { ...c, size: null }
+    }),
+  }
+  const ours = sizeIt(design, 'all')
+  const theirs = sizedByProgram(s, locked)
+  if (theirs === 'no rating' || theirs.leastMm2M === null) throw new Error('thicker copper holds less')
+  if ('infeasible' in ours) throw new Error(JSON.stringify(ours.infeasible))
+  const result = apply(design, ours.edit)
+  if (result.refused) throw new Error(result.why)
+  for (const c of result.design.conductors) {
+    const size = locked.get(c.number)
+    if (size) expect(c.size).toBe(size.key)
+  }
+  const least = theirs.leastMm2M * COPPER_KG_PER_MM2_M
+  expect(ours.copperAfterKg!).toBeLessThanOrEqual(1.01 * least)
+  expect(ours.copperAfterKg!).toBeGreaterThanOrEqual(least * (1 - 1e-6))
+  lockedCount += 1
+}
 
 const wayOf = (loads: readonly { block: number }[], i: number): number =>
   loads.slice(0, i).filter((x) => x.block === loads[i]!.block).length

@@ -40,13 +40,19 @@ const BLOCK = stud('fuse-block', 'in')
 const WAY = stud('fuse-block', '1')
 
 interface Run {
+  /** As the drawing numbers it. */
+  readonly number: string
   readonly lengthM: number
   readonly amps: number
   readonly neededA: number
   readonly studs: readonly string[]
 }
 
-export function sizedByProgram(s: LoadSystem): SizedByProgram | 'no rating' {
+/** `locked`: sizes that the designer has chosen, by the number of the conductor; they are not asked to be the least. */
+export function sizedByProgram(
+  s: LoadSystem,
+  locked: ReadonlyMap<string, Size> = new Map(),
+): SizedByProgram | 'no rating' {
   const share = s.ruleSet.continuousShare.value
   const sum = (amps: readonly number[]): number => amps.reduce((a, b) => a + b, 0)
   const blockAmps = s.blockFeedsM.map((_, b) => sum(s.loads.filter((x) => x.block === b).map((x) => x.amps)))
@@ -67,12 +73,25 @@ export function sizedByProgram(s: LoadSystem): SizedByProgram | 'no rating' {
       ),
     )
   const runs: Run[] = []
-  const add = (lengthM: number, amps: number, letThrough: number, ...studs: string[]): number =>
-    runs.push({ lengthM, amps, neededA: Math.max(amps, letThrough / s.ruleSet.deviceShare.value), studs }) - 1
+  const add = (
+    number: string,
+    lengthM: number,
+    amps: number,
+    letThrough: number,
+    ...studs: string[]
+  ): number =>
+    runs.push({
+      number,
+      lengthM,
+      amps,
+      neededA: Math.max(amps, letThrough / s.ruleSet.deviceShare.value),
+      studs,
+    }) - 1
   const trunk = [
-    add(s.trunkM[0], mainAmps, mainA, POST, CARTRIDGE),
-    add(s.trunkM[1], mainAmps, mainA, CARTRIDGE, BAR),
+    add('T1', s.trunkM[0], mainAmps, mainA, POST, CARTRIDGE),
+    add('T2', s.trunkM[1], mainAmps, mainA, CARTRIDGE, BAR),
     add(
+      'T3',
       s.trunkM[2],
       mainAmps,
       through(() => true),
@@ -81,14 +100,28 @@ export function sizedByProgram(s: LoadSystem): SizedByProgram | 'no rating' {
     ),
   ]
   const bars = s.barFeedsM.map((lengthM, k) =>
-    add(lengthM, sum(blockAmps.slice(k * BLOCKS_A_BAR, (k + 1) * BLOCKS_A_BAR)), mainA, BAR, FEED),
+    add(
+      `A${k + 1}`,
+      lengthM,
+      sum(blockAmps.slice(k * BLOCKS_A_BAR, (k + 1) * BLOCKS_A_BAR)),
+      mainA,
+      BAR,
+      FEED,
+    ),
   )
   const feeds = s.blockFeedsM.map((lengthM, b) =>
-    add(lengthM, blockAmps[b]!, Math.min(blocksA[b]!, mainA), STRIP, BLOCK),
+    add(`B${b + 1}`, lengthM, blockAmps[b]!, Math.min(blocksA[b]!, mainA), STRIP, BLOCK),
   )
   const backs = s.backsM.map((lengthM, n) => {
     const isIn = (i: number): boolean => s.loads[i]!.back === n
-    return add(lengthM, sum(s.loads.filter((_, i) => isIn(i)).map((x) => x.amps)), through(isIn), BAR, BAR)
+    return add(
+      `N${n + 1}`,
+      lengthM,
+      sum(s.loads.filter((_, i) => isIn(i)).map((x) => x.amps)),
+      through(isIn),
+      BAR,
+      BAR,
+    )
   })
   const ways = s.loads.map((x, i) => {
     const most = Math.min(loadsA[i]!, blocksA[x.block]!, mainA)
@@ -98,13 +131,13 @@ export function sizedByProgram(s: LoadSystem): SizedByProgram | 'no rating' {
         bars[Math.floor(x.block / BLOCKS_A_BAR)]!,
         feeds[x.block]!,
         backs[x.back]!,
-        add(x.feedM, x.amps, most, WAY),
-        add(x.returnM, x.amps, most, BAR),
+        add(`L${i + 1}`, x.feedM, x.amps, most, WAY),
+        add(`R${i + 1}`, x.returnM, x.amps, most, BAR),
       ],
       limitV: (s.ruleSet.dropPercent[x.critical ? 'critical' : 'general'].value * s.systemV) / 100,
     }
   })
-  const leastMm2M = solve(s, runs, ways, true) ?? solve(s, runs, ways, false)
+  const leastMm2M = solve(s, runs, ways, locked, true) ?? solve(s, runs, ways, locked, false)
   return { mainA, blocksA, loadsA, leastMm2M }
 }
 
@@ -112,9 +145,13 @@ function solve(
   s: LoadSystem,
   runs: readonly Run[],
   ways: readonly { readonly runs: readonly number[]; readonly limitV: number }[],
+  locked: ReadonlyMap<string, Size>,
   lugged: boolean,
 ): number | null {
-  const options = runs.map((run) => optionsOf(s, run, lugged))
+  const options = runs.map((run) => {
+    const chosen = locked.get(run.number)
+    return chosen ? [chosen] : optionsOf(s, run, lugged)
+  })
   if (options.some((o) => o.length === 0)) return null
   const start: number[] = []
   options.reduce((at, o, i) => {
