@@ -21,10 +21,11 @@ export interface Effects {
     string,
     { readonly off: ReadonlySet<PartId>; readonly held: ReadonlySet<PartId> }
   >
-  /** By handle that opens. */
-  readonly opened: ReadonlyMap<Handle, ReadonlySet<PartId>>
-  /** By changeover and position: what works then. */
-  readonly thrown: ReadonlyMap<Handle, ReadonlyMap<string, ReadonlySet<PartId>>>
+  /** By handle that opens; `on`: what works only then, behind a contact that closes at rest. */
+  readonly opened: ReadonlyMap<
+    Handle,
+    { readonly off: ReadonlySet<PartId>; readonly on: ReadonlySet<PartId> }
+  >
 }
 
 const remembered = new WeakMap<Design, Effects>()
@@ -53,16 +54,12 @@ export function effectsOf(design: Design): Effects {
     }),
   )
   const opened = new Map(
-    handles.flatMap((h) => (h.throws ? [] : [[h, lost(worksIn(withOpen(usual, h)))] as const])),
-  )
-  const thrown = new Map(
-    handles.flatMap(({ throws }, i) => {
-      if (!throws) return []
-      const at = (position: string) => changed(usual, { set: 'throw', id: throws.id, position })
-      return [[handles[i]!, new Map(throws.positions.map((p) => [p, worksIn(at(p))]))] as const]
+    handles.map((h) => {
+      const now = worksIn(withOpen(usual, h))
+      return [h, { off: lost(now), on: new Set([...now].filter((id) => !working.has(id))) }] as const
     }),
   )
-  const effects = { plan, usual, standing, things, handles, working, fuses, opened, thrown }
+  const effects = { plan, usual, standing, things, handles, working, fuses, opened }
   remembered.set(design, effects)
   return effects
 }

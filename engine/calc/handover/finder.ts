@@ -56,7 +56,7 @@ export function fuseFinds(design: Design): FuseFind[] {
 }
 
 const switchesOf = ({ opened }: Effects, { part }: Thing): Handle[] =>
-  [...opened].flatMap(([handle, off]) => (off.has(part.id) ? [handle] : []))
+  [...opened].flatMap(([handle, { off }]) => (off.has(part.id) ? [handle] : []))
 
 function stepsOf(
   effects: Effects,

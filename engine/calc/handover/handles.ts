@@ -13,26 +13,24 @@ export interface Handle {
   readonly is: 'hand' | 'breaker' | 'plug' | 'itself'
   /** Branches that open together, `${part}/${branch}`. */
   readonly branches: readonly string[]
-  /** A changeover: its id, and its positions; absent: on and off. */
-  readonly throws?: { readonly id: string; readonly positions: readonly string[] }
 }
 
 /** Every handle of a design, in its order. Relays are none: what works them is. O(parts). */
 export function handlesOf(design: Design, plan: Plan): Handle[] {
   const found: Handle[] = []
-  const add = (id: string, is: Handle['is'], branches: readonly string[], throws?: Handle['throws']) => {
+  const add = (id: string, is: Handle['is'], branches: readonly string[]) => {
     const part = partById(design, id)
-    if (part) found.push({ part, is, branches, ...(throws ? { throws } : {}) })
+    if (part) found.push({ part, is, branches })
   }
   const opened = new Map<string, string[]>()
   for (const c of controlsOf(design)) {
     if (c.is === 'contact') opened.set(c.part, [...(opened.get(c.part) ?? []), c.id])
-    if (c.is === 'throw') add(c.part, natureOf(design, c.part), [], { id: c.id, positions: c.positions })
     if (c.is === 'fuse' && partById(design, c.part)?.kind === 'breaker') add(c.part, 'breaker', [c.id])
   }
-  for (const [part, branches] of opened) add(part, natureOf(design, part), branches)
-  for (const { id, part, workedBy: w } of plan.contacts)
-    if (w?.by === 'voltage' && !opened.has(part)) add(part, 'itself', [id])
+  const byVoltage = plan.contacts.filter((c) => c.workedBy?.by === 'voltage')
+  for (const { id, part } of byVoltage) add(part, 'itself', [id])
+  for (const [part, branches] of opened)
+    if (!byVoltage.some((c) => c.part === part)) add(part, natureOf(design, part), branches)
   const order = new Map(design.parts.map((p, i) => [p.id, i]))
   return found.sort((a, b) => order.get(a.part.id)! - order.get(b.part.id)!)
 }

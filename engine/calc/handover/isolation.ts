@@ -75,7 +75,7 @@ function opening(effects: Effects): Handle[] {
 
 /** Opening it takes something off: alone, or as the last one of several side by side. */
 function parts({ plan, usual, things, opened }: Effects, open: readonly Handle[], handle: Handle): boolean {
-  if ((opened.get(handle)?.size ?? 0) > 0) return true
+  if ((opened.get(handle)?.off.size ?? 0) > 0) return true
   const working = (handles: readonly Handle[]): number => {
     const now = standingIn(plan, handles.reduce(withOpen, usual))
     return things.filter((t) => now.works(t.device)).length

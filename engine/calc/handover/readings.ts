@@ -48,14 +48,14 @@ export function readingsOf(design: Design): Readings {
         ? changed(now, { set: 'load', id, share: test(found) ? 1 : 0 })
         : now
     }, state)
-  const byHand = effects.handles.filter((h) => h.is === 'hand' && h.part.kind !== 'isolator' && !h.throws)
+  const byHand = effects.handles.filter((h) => h.is === 'hand' && h.part.kind !== 'isolator')
   const off = byHand.reduce(withOpen, usual)
   const points = {
     allOn: pointOf(design, usual),
     switchedOff: pointOf(design, off),
     watching: pointOf(design, share(usual, isMonitoring)),
   }
-  const switched = new Set(byHand.flatMap((h) => [...(effects.opened.get(h) ?? [])]))
+  const switched = new Set(byHand.flatMap((h) => [...(effects.opened.get(h)?.off ?? [])]))
   const idle = share(usual, () => false)
   const power = points.allOn?.power
   const leftOut = points.allOn?.notes.filter((n) => n.note === 'missing-figure').flatMap((n) => n.parts) ?? []

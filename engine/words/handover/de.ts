@@ -189,10 +189,7 @@ export const german: HandoverWords = {
     drawn: (names) => `Gezogen gehen aus: ${names}.`,
     opens: (names) => `Wenn er öffnet, gehen aus: ${names}.`,
     nothing: 'Allein schaltet er nichts aus: Ein anderer Weg bleibt geschlossen.',
-    position: (position, isUsual) => `Stellung ${position}${isUsual ? ' (üblich)' : ''}:`,
-    goesOff: (names) => `aus gehen ${names}`,
-    goesOn: (names) => `an gehen ${names}`,
-    same: 'alles wie üblich',
+    goesOn: (names) => `Dafür geht an: ${names}.`,
     none: 'Der Plan zeigt keine Schalter.',
     always: 'Ohne eigenen Schalter auf dem Plan',
     alwaysNone: (names) =>

@@ -97,10 +97,7 @@ export interface HandoverWords {
     readonly drawn: (names: string) => string
     readonly opens: (names: string) => string
     readonly nothing: string
-    readonly position: (position: string, isUsual: boolean) => string
-    readonly goesOff: (names: string) => string
     readonly goesOn: (names: string) => string
-    readonly same: string
     readonly none: string
     readonly always: string
     readonly alwaysLead: (names: string) => string

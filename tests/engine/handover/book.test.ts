@@ -61,7 +61,6 @@ describe('languages', () => {
   test('a phrase passes on every name and figure that it is given, in every language', () => {
     for (const [key, text] of en) {
       const marks = (t: string): string[] => [...new Set(t.match(/‹\d›/g) ?? [])].sort()
-      if (key === '/switches/position') continue
       expect([key, marks(de.get(key)!)]).toEqual([key, marks(text)])
     }
   })
@@ -162,13 +161,22 @@ describe('the book', () => {
     expect(greeting?.pieces.map((p) => p.is === 'text' && p.text)).toEqual(['Dear all', 'welcome'])
   })
 
-  test('tells a changeover by its positions, and a cut-out as working by itself', () => {
+  test('tells what works by itself apart from what a hand works', () => {
     const d = design()
       .part('battery', 'G1', { capacityAh: 100 })
       .part('low-voltage-cut-out', 'Q1', {}, { name: 'Cut-out' })
       .part('lamp', 'E1', { currentA: 1 }, { name: 'Reading lamp' })
+      .join('G1.+', 'Q1.1')
+      .join('Q1.2', 'E1.+')
+      .join('E1.-', 'G1.-')
+      .join('G1.-', 'Q1.31')
       .build()
-    expect(read(handoverBook(d))).toContain('Cut-out')
+    const { pieces } = handoverBook(d).chapters.find((c) => c.key === 'switches')!
+    const at = pieces.findIndex((p) => p.is === 'heading' && p.text === 'Work by themselves')
+    expect(pieces[at + 1]).toMatchObject({
+      title: 'Cut-out (Q1)',
+      lines: ['When it opens, these stop: Reading lamp.'],
+    })
   })
 })
 

@@ -17,7 +17,6 @@ describe('what a switch does', () => {
     const usual = usualState(d)
     const before = drawing(d, usual)
     for (const { handle, off } of switchEffects(d)) {
-      if (handle.throws) continue
       const after = drawing(d, withOpen(usual, handle))
       const gone = [...before].filter((id) => !after.has(id)).sort()
       const told = off.flatMap((t) => (before.has(t.part.id) ? [t.part.id] : [])).sort()
@@ -51,9 +50,10 @@ describe('what a switch does', () => {
       .join('K1.85', 'W100.3l')
       .join('G1.-', 'W100.4l')
       .build()
-    // With the switch on the coil is fed: E1 runs, E2 does not; off stops E1.
+    // With the switch on the coil is fed: E1 runs, E2 does not.
     const [s] = switchEffects(made)
     expect(names(s!.off)).toEqual(['E1'])
+    expect(names(s!.on)).toEqual(['E2'])
   })
 })
 

@@ -30,20 +30,20 @@ export function switchPieces({ switches, readings, finds, isolation }: HandoverF
   ]
 }
 
-function entryOf({ handle, off, positions }: SwitchEffect, say: Say): Piece {
+function entryOf({ handle, off, on }: SwitchEffect, say: Say): Piece {
   const { w, part } = say
   const s = w.switches
   const named = (things: readonly Thing[]): string => say.list(things.map((t) => say.short(t.part)))
-  const lines = handle.throws
-    ? positions.map((p) => {
-        const does = [
-          p.off.length > 0 ? s.goesOff(named(p.off)) : '',
-          p.on.length > 0 ? s.goesOn(named(p.on)) : '',
-        ].filter((d) => d !== '')
-        return `${s.position(p.position, p.isUsual)} ${does.length > 0 ? does.join('; ') : s.same}.`
-      })
-    : [off.length === 0 ? s.nothing : opens(handle, say)(named(off))]
-  return { is: 'entry', title: part(handle.part), place: handle.part.location.trim(), lines }
+  const lines = [
+    ...(off.length > 0 ? [opens(handle, say)(named(off))] : []),
+    ...(on.length > 0 ? [s.goesOn(named(on))] : []),
+  ]
+  return {
+    is: 'entry',
+    title: part(handle.part),
+    place: handle.part.location.trim(),
+    lines: lines.length > 0 ? lines : [s.nothing],
+  }
 }
 
 const opens = ({ is }: Handle, { w: { switches: s } }: Say) =>
