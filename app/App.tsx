@@ -2,6 +2,7 @@ import { Canvas } from './canvas/Canvas'
 import { DropZone } from './files/DropZone'
 import { FirstCautions } from './help/FirstCautions'
 import { Overlays } from './help/Overlays'
+import { Round } from './help/round/Round'
 import { Said } from './help/Said'
 import { Card } from './panels/Card'
 import { Findings } from './panels/Findings'
@@ -24,6 +25,7 @@ export function App() {
       <Beside />
       <StagePage />
       <FirstCautions />
+      <Round />
       <StatusLine />
       <Overlays />
       <Said />

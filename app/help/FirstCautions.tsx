@@ -2,6 +2,7 @@ import { TriangleAlert } from 'lucide-react'
 import { useState } from 'react'
 import { CAUTIONS, LAST_WORD } from '../../engine'
 import { readPreference, writePreference } from '../files/preference'
+import { offerRound } from './round/round'
 
 /** The cautions on the first screen, until they have been read once in this browser. */
 export function FirstCautions() {
@@ -24,6 +25,7 @@ export function FirstCautions() {
         onClick={() => {
           writePreference('cautions', 'read')
           setRead(true)
+          offerRound()
         }}
       >
         I have read this

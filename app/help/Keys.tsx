@@ -1,5 +1,7 @@
+import { Footprints } from 'lucide-react'
 import { COMMANDS, type Command } from '../store/commands'
 import { About } from './About'
+import { goTo } from './round/round'
 import { Sheet } from './Sheet'
 
 const BY_HAND: readonly (readonly [string, string])[] = [
@@ -21,6 +23,18 @@ export function Keys({ onClose }: { onClose: () => void }) {
   const groups = [...new Set(keyed.map((c) => c.group))]
   return (
     <Sheet title="Keys and hands" onClose={onClose}>
+      <div className="buttons">
+        <button
+          type="button"
+          className="plain"
+          onClick={() => {
+            onClose()
+            goTo(0)
+          }}
+        >
+          <Footprints size={16} aria-hidden /> Show me round
+        </button>
+      </div>
       <div className="keys">
         {groups.map((group) => (
           <section key={group}>

@@ -4,11 +4,13 @@ import { lookAt, select } from '../store/view'
 
 interface Props {
   readonly reasons: readonly NoSize[]
+  /** Nothing at all can be chosen. */
+  readonly all: boolean
   readonly onClose: () => void
 }
 
-/** Why no standard sizes hold everything together, each with the way to its place. */
-export function NoSizes({ reasons, onClose }: Props) {
+/** Why standard sizes do not hold everything together, each reason with the way to its place. */
+export function NoSizes({ reasons, all, onClose }: Props) {
   const design = useOpen((s) => s.design)
   const show = (parts: readonly string[], conductors: readonly string[]) => {
     onClose()
@@ -17,8 +19,11 @@ export function NoSizes({ reasons, onClose }: Props) {
   }
   return (
     <>
+      <h3>What cannot be chosen, and why</h3>
       <p className="failure" role="alert">
-        There is no choice that holds everything. Nothing has changed.
+        {all
+          ? 'There is no choice that holds everything. Nothing has changed.'
+          : 'No standard size or rating holds everything. What can be chosen without it follows below; what is listed here stays open.'}
       </p>
       <ol className="problems">
         {reasons.map((reason) => {

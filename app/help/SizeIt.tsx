@@ -69,10 +69,20 @@ export function SizeIt({ selection, onClose }: Props) {
         <p className="failure" role="alert">
           Sizing broke off: {state.failed}. Nothing has changed.
         </p>
-      ) : 'infeasible' in state.sizing ? (
-        <NoSizes reasons={state.sizing.infeasible} onClose={onClose} />
       ) : (
-        <SizesFound sized={state.sizing} findings={state.findings ?? []} onClose={onClose} />
+        <>
+          {state.sizing.none.length > 0 && (
+            <NoSizes reasons={state.sizing.none} all={state.sizing.sized === null} onClose={onClose} />
+          )}
+          {state.sizing.sized && (
+            <SizesFound
+              sized={state.sizing.sized}
+              inPart={state.sizing.none.length > 0}
+              findings={state.findings ?? []}
+              onClose={onClose}
+            />
+          )}
+        </>
       )}
       {ruleSet && (
         <p className="quiet">

@@ -18,13 +18,15 @@ import { tallyWords } from '../store/tally'
 
 interface Props {
   readonly sized: Sized
+  /** Some of it could not be chosen, and is told apart. */
+  readonly inPart: boolean
   /** What the checks find once everything has been taken. */
   readonly findings: readonly Finding[]
   readonly onClose: () => void
 }
 
 /** What would change and why, the copper before and after, what stays; then one step that can be undone. */
-export function SizesFound({ sized, findings, onClose }: Props) {
+export function SizesFound({ sized, inPart, findings, onClose }: Props) {
   const { edit, changes, choices, kept, copperBeforeKg, copperAfterKg } = sized
   const design = useOpen((s) => s.design)
   const writing = useOpen((s) => s.hold === 'writing')
@@ -62,7 +64,13 @@ export function SizesFound({ sized, findings, onClose }: Props) {
           Checks then: {tallyWords(after.open, after.accepted.length)}
         </p>
       </div>
-      <h3>{changes.length === 0 ? 'Nothing changes' : many(changes.length, 'change')}</h3>
+      <h3>
+        {changes.length === 0
+          ? inPart
+            ? 'Nothing else changes'
+            : 'Nothing changes'
+          : `${inPart ? 'What can be chosen: ' : ''}${many(changes.length, 'change')}`}
+      </h3>
       <Choices choices={changes} />
       {kept.length > 0 && (
         <details open={changes.length === 0}>
@@ -84,7 +92,8 @@ export function SizesFound({ sized, findings, onClose }: Props) {
       <div className="buttons stays">
         {changes.length > 0 && (
           <button type="button" className="main" disabled={!writing} onClick={() => void take()}>
-            <Ruler size={16} aria-hidden /> Take {changes.length === 1 ? 'it' : `all ${changes.length}`}
+            <Ruler size={16} aria-hidden /> Take{' '}
+            {changes.length === 1 ? 'it' : `${inPart ? 'these' : 'all'} ${changes.length}`}
           </button>
         )}
         <button type="button" className="plain" onClick={onClose}>
