@@ -35,6 +35,8 @@ export interface Fitting {
   readonly short: string
   /** Who shares a piece: each end has its own, all ends at a terminal share one, or all at the part do. */
   readonly one: 'end' | 'terminal' | 'part'
+  /** What two ends at one terminal share; absent: each has its own piece all the same. */
+  readonly double?: string
   /** Fitted once to the terminal itself. */
   readonly also?: string
   /** How many conductors a terminal takes: four lugs to a stud, two in a double push-on or a twin ferrule. */
@@ -44,11 +46,12 @@ export interface Fitting {
 const ring = (stud: string): Fitting => ({ piece: 'Ring lug', short: `× ${stud}`, one: 'end', takes: 4 })
 const pushOn = (tab: string): Fitting => ({
   piece: 'Push-on receptacle',
+  double: 'Double push-on receptacle',
   short: `push-on ${tab}`,
   one: 'end',
   takes: 2,
 })
-const FERRULE: Fitting = { piece: 'Ferrule', short: 'ferrule', one: 'end', takes: 2 }
+const FERRULE: Fitting = { piece: 'Ferrule', double: 'Twin ferrule', short: 'ferrule', one: 'end', takes: 2 }
 
 const FITTINGS: ReadonlyMap<string, Fitting> = new Map<FittingKey, Fitting>([
   ...(['M4', 'M5', 'M6', 'M8', 'M10', 'M12'] as const).map((stud): [FittingKey, Fitting] => [

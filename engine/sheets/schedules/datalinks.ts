@@ -1,20 +1,24 @@
 import type { Answers } from '../../calc/answers'
 import { terminalsIn } from '../../edit/terminal'
 import type { Design, Part } from '../../model/design'
+import type { Terminal } from '../../model/kind'
 import { conductorsAt } from '../../model/lookup'
+import { plugWords } from '../../tables/plugs'
 import { natureIn } from '../nature'
 import { figures, words } from './columns'
 import { endOf, titleOf } from './ends'
 import { NO_LENGTH } from './lug'
-import { type Column, natural, rounded, type Schedule, type ScheduleRow } from './schedule'
+import { type Column, natural, rounded, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
 
 const COLUMNS = [
   words('number', 'No.', 5),
   words('device', 'Device', 24),
   words('port', 'Its port', 18),
+  words('plug', 'Plug', 18, { below: 'port' }),
   words('location', 'Location', 14),
   words('hub', 'To', 24),
   words('hubPort', 'Port', 18),
+  words('hubPlug', 'Plug there', 18, { below: 'hubPort' }),
   figures('length', 'Length', 'm', 7, { decimals: 2 }),
   words('remark', 'Remark', 20),
 ] as const satisfies readonly Column[]
@@ -36,9 +40,11 @@ export function dataLinks(design: Design, answers: Answers): Schedule<Key> {
           number: c.number,
           device: from.part,
           port: from.terminal,
+          plug: plugCell(from.stud),
           location: from.location,
           hub: to.part,
           hubPort: to.terminal,
+          hubPlug: plugCell(to.stud),
           length: c.lengthM === null ? NO_LENGTH : rounded(c.lengthM, 2),
           remark: c.remark,
         },
@@ -53,36 +59,48 @@ export function dataLinks(design: Design, answers: Answers): Schedule<Key> {
     columns: COLUMNS,
     rows: [
       ...leads,
-      ...parts.filter((p) => p.values.data === 'wireless').map((p) => withoutLead(p, '', 'by radio')),
+      ...parts.filter((p) => p.values.data === 'wireless').map((p) => withoutLead(p, '', null, 'by radio')),
       ...parts.flatMap((p) =>
-        isGatherer(p) ? [] : freePorts(design, p).map((port) => withoutLead(p, port, 'NO LEAD DRAWN')),
+        isGatherer(p)
+          ? []
+          : freePorts(design, p).map((t) => withoutLead(p, t.name, t.stud ?? null, 'NO LEAD DRAWN')),
       ),
     ],
-    notes: parts
-      .filter(isGatherer)
-      .map((p) => `${titleOf(p)}: ${freePorts(design, p).join(', ') || 'no port'} free.`),
+    notes: parts.filter(isGatherer).map(
+      (p) =>
+        `${titleOf(p)}: ${
+          freePorts(design, p)
+            .map((t) => t.name)
+            .join(', ') || 'no port'
+        } free.`,
+    ),
   }
 }
 
 /** Offers ports to others. */
 const isGatherer = ({ kind }: Part): boolean => kind === 'monitor-hub' || kind === 'data-expander'
 
-function freePorts(design: Design, part: Part): string[] {
-  return (terminalsIn(part) ?? [])
-    .filter((t) => t.pole === 'data' && conductorsAt(design, part.id, t.key).length === 0)
-    .map((t) => t.name)
-}
+const freePorts = (design: Design, part: Part): readonly Terminal[] =>
+  (terminalsIn(part) ?? []).filter(
+    (t) => t.pole === 'data' && conductorsAt(design, part.id, t.key).length === 0,
+  )
 
-const withoutLead = (part: Part, port: string, remark: string): ScheduleRow<Key> => ({
+/** What the lead has at that end. */
+const plugCell = (form: string | null): ScheduleCell =>
+  plugWords(form) ?? { notKnown: 'the part does not state which plug its port takes' }
+
+const withoutLead = (part: Part, port: string, form: string | null, remark: string): ScheduleRow<Key> => ({
   key: `${part.id}/${port}`,
   name: part.designation,
   cells: {
     number: '',
     device: titleOf(part),
     port,
+    plug: port === '' ? '' : plugCell(form),
     location: part.location,
     hub: '',
     hubPort: '',
+    hubPlug: '',
     length: '',
     remark,
   },

@@ -37,7 +37,7 @@ interface Piece {
   /** Order and identity. */
   readonly key: string
   readonly cells: Readonly<Record<Exclude<Counted, 'count'>, ScheduleCell>>
-  readonly conductor: ConductorId
+  readonly conductors: readonly ConductorId[]
 }
 
 /** Lugs, ferrules and joints by conductor and form of terminal, sleeves by the diameter that they go over: one of each for every end. */
@@ -52,7 +52,7 @@ export function lugCount(design: Design, answers: Answers): Schedule<Key> {
     if (over === null) return []
     const size = sizeIn(design, c.size)
     const cells = { section: SLEEVES, what: 'Sleeve', size: size?.name ?? NO_SIZE, stud: '', hole: '', over }
-    return [{ key: `${order(size?.key)}`, cells, conductor: c.id }]
+    return [{ key: `${order(size?.key)}`, cells, conductors: [c.id] }]
   })
   const articles = articlesIn(design)
   const rows = [...countedRows('lug', fitted), ...countedRows('sleeve', sleeves)].map(
@@ -70,7 +70,7 @@ export function lugCount(design: Design, answers: Answers): Schedule<Key> {
       ...articles.sums(rows),
       'Hole: clearance for the stud after DIN 46234 and DIN 46235, from memory; M6 is 6.4 or 6.5 mm. The lug is for the class of the conductor at hand.',
       'Forms of terminals are those of the parts as drawn; where nobody has changed them, the usual ones of the kind (common practice, no source). Look at the part before ordering.',
-      'Crimp joints, splices and post clamps are counted once a terminal, by the thickest conductor. Two conductors on one tab or in one clamp take a double receptacle or a twin ferrule.',
+      'Crimp joints, splices and post clamps are counted once a terminal, by the thickest conductor. Two conductors on one tab or in one clamp share a double receptacle or a twin ferrule.',
       'Over: diameter over the insulation; a sleeve has to pass it and the barrel of the lug. One sleeve and one marker for each end.',
       'Spares are added by the workshop.',
     ],
@@ -85,9 +85,13 @@ interface MetEnd {
   readonly nature: Nature
 }
 
-/** What is made up on the ends: a piece an end, or one for all that meet at a terminal or at a part, by the thickest. */
+/**
+ * What is made up on the ends: a piece an end; one for all that meet at a terminal or at a part, by the thickest; one for
+ * both ends on a tab or in a clamp.
+ */
 function endPieces(design: Design, ends: readonly MetEnd[]): Piece[] {
   const shared = new Map<string, { readonly piece: Piece; readonly mm2: number }>()
+  const paired = new Map<string, Made[]>()
   const pieces: Piece[] = []
   const share = (place: string, piece: Piece, mm2: number): void => {
     const before = shared.get(place)
@@ -96,15 +100,47 @@ function endPieces(design: Design, ends: readonly MetEnd[]): Piece[] {
   for (const { c, ref, end, nature } of ends) {
     const lug = lugAt(design, c, end, nature)
     if (lug === null) continue
-    const piece = pieceOf(c, end.stud, lug)
-    const mm2 = 'notKnown' in lug ? 0 : lug.size.sectionMm2
     const fitting = end.stud === null ? undefined : fittingOf(end.stud)
-    if (!fitting || fitting.one === 'end') pieces.push(piece)
-    else share(`${fitting.one} ${ref.part}${fitting.one === 'part' ? '' : `/${ref.terminal}`}`, piece, mm2)
-    if (fitting?.also !== undefined) share(`also ${ref.part}/${ref.terminal}`, alsoPiece(fitting.also, c), 0)
+    const terminal = `${ref.part}/${ref.terminal}`
+    if (end.stud !== null && fitting?.double !== undefined)
+      paired.set(terminal, [...(paired.get(terminal) ?? []), { c, form: end.stud, lug }])
+    else if (!fitting || fitting.one === 'end') pieces.push(pieceOf(c, end.stud, lug))
+    else {
+      const mm2 = 'notKnown' in lug ? 0 : lug.size.sectionMm2
+      share(`${fitting.one} ${fitting.one === 'part' ? ref.part : terminal}`, pieceOf(c, end.stud, lug), mm2)
+    }
+    if (fitting?.also !== undefined) share(`also ${terminal}`, alsoPiece(fitting.also, c), 0)
   }
-  return [...pieces, ...[...shared.values()].map(({ piece }) => piece)]
+  return [...pieces, ...[...paired.values()].flatMap(pairOf), ...[...shared.values()].map((s) => s.piece)]
 }
+
+/** What is made up on one end of a conductor, for a terminal whose form is known. */
+interface Made {
+  readonly c: Conductor
+  readonly form: string
+  readonly lug: Lug | NotKnown
+}
+
+/** Two ends at one terminal take one double piece; where a size is missing, or more of them meet, each is counted alone. */
+function pairOf(met: readonly Made[]): Piece[] {
+  const [a, b, more] = [...met].sort((p, q) => sectionOf(q) - sectionOf(p))
+  const double = a && fittingOf(a.form)?.double
+  if (!a || !b || more || double === undefined || 'notKnown' in a.lug || 'notKnown' in b.lug)
+    return met.map(({ c, form, lug }) => pieceOf(c, form, lug))
+  const single = pieceOf(a.c, a.form, a.lug)
+  const [thick, thin] = [a.lug.size.name, b.lug.size.name]
+  const size = thick === thin ? `2 × ${thick}` : `${thick} + ${thin}`
+  return [
+    {
+      ...single,
+      key: `${single.key}/double ${order(b.lug.size.key)}`,
+      cells: { ...single.cells, what: double, size },
+      conductors: [a.c.id, b.c.id],
+    },
+  ]
+}
+
+const sectionOf = ({ lug }: Made): number => ('notKnown' in lug ? 0 : lug.size.sectionMm2)
 
 function pieceOf(c: Conductor, form: string | null, lug: Lug | NotKnown): Piece {
   const size = 'notKnown' in lug ? undefined : lug.size
@@ -121,14 +157,14 @@ function pieceOf(c: Conductor, form: string | null, lug: Lug | NotKnown): Piece 
       hole: bolt === null ? '' : (lugHole(bolt)?.value ?? NO_HOLE),
       over: '',
     },
-    conductor: c.id,
+    conductors: [c.id],
   }
 }
 
 const alsoPiece = (what: string, c: Conductor): Piece => ({
   key: `y/${what}`,
   cells: { section: FITTINGS, what, size: '', stud: '', hole: '', over: '' },
-  conductor: c.id,
+  conductors: [c.id],
 })
 
 const FITTINGS = 'Lugs, ferrules and joints'
@@ -150,7 +186,7 @@ function countedRows(what: string, pieces: readonly Piece[]): ScheduleRow<Counte
     name: nameOf(group[0]!),
     cells: { ...group[0]!.cells, count: group.length },
     parts: [],
-    conductors: [...new Set(group.map((p) => p.conductor))],
+    conductors: [...new Set(group.flatMap((p) => p.conductors))],
   }))
 }
 

@@ -2,6 +2,7 @@ import type { Answers } from '../../calc/answers'
 import { contextOf } from '../../calc/network'
 import { electricalIn } from '../../edit/terminal'
 import { kindOf } from '../../kinds/all'
+import { bodyColour, fuseClass } from '../../kinds/fuseforms'
 import { makingOf } from '../../model/buying'
 import type { Design, Part, PartId } from '../../model/design'
 import { complete } from '../../model/values'
@@ -11,7 +12,6 @@ import { cablesOf, copperKg } from './cable'
 import { figures, words } from './columns'
 import { cableName, insulationWords } from './cutlist'
 import { hasWays } from './fusechart'
-import { bodyColour, fuseClass } from '../../kinds/fuseforms'
 import { type Column, natural, rounded, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
 
 const COLUMNS = [
@@ -89,10 +89,18 @@ function partRows(design: Design): Counted[] {
   const items = inOrder(design).map((part): Item => {
     const kind = kindOf(part.kind)
     const what = kind?.title ?? part.kind
-    const ratings = kind ? kind.caption(complete(kind.fields, part.values)).join(', ') : ''
+    const caption = kind ? kind.caption(complete(kind.fields, part.values)) : []
+    const ratings = [...caption, ...polesOf(design, part)].join(', ')
     return { key: `${part.kind}/${ratings}`, what, ratings, name: part.designation, part: part.id }
   })
   return counted('Parts', items)
+}
+
+/** Of a breaker, how many poles it opens: it is ordered by them. */
+function polesOf(design: Design, part: Part): string[] {
+  if (part.kind !== 'breaker') return []
+  const poles = electricalIn(part, contextOf(design))?.branches.length ?? 0
+  return [poles === 1 ? '1 pole' : `${poles} poles`]
 }
 
 function fuseRows(design: Design): Counted[] {

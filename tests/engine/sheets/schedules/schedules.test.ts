@@ -237,6 +237,26 @@ describe('the other tables', () => {
     ])
   })
 
+  it('counts a tab or a clamp that two conductors share once, and names both of them', () => {
+    const d = design()
+      .part('relay', 'K1')
+      .part('breaker', 'F1', { fitting: 'clamp 16' })
+      .part('load', 'E1')
+      .join('F1.2', 'K1.86', { size: '1mm2' })
+      .join('K1.86', 'E1.+', { size: '1.5mm2' })
+      .join('F1.2', 'E1.+', { size: '1mm2' })
+      .build()
+    const { answers } = analyse(d)
+    const [lugs, parts] = ['lugs', 'parts'].map(
+      (key) => schedulesOf(d, answers).find((s) => s.key === key)!.rows,
+    )
+    const told = lugs!.map((r) => [r.cells.what, r.cells.size, r.cells.count])
+    expect(told).toContainEqual(['Double push-on receptacle', '1.5 mm² + 1 mm²', 1])
+    expect(told).toContainEqual(['Twin ferrule', '2 × 1 mm²', 1])
+    expect(told.filter(([what]) => what === 'Ferrule' || what === 'Push-on receptacle')).toEqual([])
+    expect(parts!.find((r) => r.name === 'Circuit breaker')!.cells.ratings).toContain('1 pole')
+  })
+
   it('counts parts, fuses of ways, and cable as cut', () => {
     const rows = printed('parts', 'section', 'what', 'ratings', 'quantity', 'per', 'where')
     expect(rows).toContainEqual(['Parts', 'Pump', '6 A', '1', 'pcs', 'M1'])
