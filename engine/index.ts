@@ -82,6 +82,7 @@ export type { NetworkReport, NotMade } from './calc/reportshape'
 export { resultsOf } from './calc/resultsof'
 export { type ReturnsResult, returns } from './calc/returns'
 export type { DeviceNature, Share } from './calc/share'
+export { sizeInPart } from './calc/sizing/sizeinpart'
 export { sizeIt } from './calc/sizing/sizeit'
 export type {
   HeatNeed,
@@ -91,6 +92,7 @@ export type {
   RatingReason,
   RunChoice,
   Sized,
+  SizedInPart,
   SizeReason,
   Sizing,
   SizingChoice,
@@ -226,8 +228,9 @@ export { labelTable } from './sheets/labelsheets/labeltable'
 export { sceneOf } from './sheets/makescene'
 export { printable, typeSize, widthOf } from './sheets/measure'
 export { outlineMarks } from './sheets/outlinemarks'
-export { assemble, type MadeSection, makeSection, type Pack } from './sheets/packs/assemble'
+export { assemble, type Pack } from './sheets/packs/assemble'
 export type { Bookmark } from './sheets/packs/bookmarks'
+export { type MadeSection, makeSection } from './sheets/packs/chapters'
 export { sectionsNamed, usualContents } from './sheets/packs/contents'
 export {
   PACK_READERS,

@@ -3,9 +3,9 @@ import {
   apply,
   type Design,
   type Finding,
-  type Sizing,
+  type SizedInPart,
   type SizingScope,
-  sizeIt,
+  sizeInPart,
 } from '../../engine'
 import { serve } from './serve'
 
@@ -15,13 +15,13 @@ export interface SizingWish {
 }
 
 export interface SizingOutcome {
-  readonly sizing: Sizing
+  readonly sizing: SizedInPart
   /** What the checks find once everything has been taken; null: there is nothing to take. */
   readonly findings: readonly Finding[] | null
 }
 
 serve<SizingWish, SizingOutcome>(({ design, scope }) => {
-  const sizing = sizeIt(design, scope)
-  const after = 'edit' in sizing ? apply(design, sizing.edit) : null
+  const sizing = sizeInPart(design, scope)
+  const after = sizing.sized && apply(design, sizing.sized.edit)
   return { sizing, findings: after && !after.refused ? analyse(after.design).findings : null }
 })

@@ -2,7 +2,7 @@ import { defineKind } from '../model/kind'
 import { line, moving, rect } from './draw'
 import { choice, number } from './field'
 import { fastened, fittingField } from './fitting'
-import { breakingFields, fuseCaption, fuseModel } from './fuse'
+import { breakingFields, fuseCaption, fuseModel, ratingLock } from './fuse'
 import { makeContact } from './sign'
 import { inLine } from './terminal'
 
@@ -26,6 +26,7 @@ export const breaker = defineKind({
         300,
       ],
     }),
+    ratingLocked: ratingLock,
     class: choice(
       'Release',
       'What trips it: decides how fast it clears.',

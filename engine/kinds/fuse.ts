@@ -20,11 +20,18 @@ interface FuseClass<K extends string> {
   readonly fitting: FittingKey
 }
 
+/** Beside the rating of a single fuse or breaker. */
+export const ratingLock = flag(
+  'Rating locked',
+  'The rating is the designer\'s own choice: "Size it" leaves it as it is.',
+)
+
 export const fuseFields = <K extends string>(f: FuseClass<K>) => ({
   ratingA: number('Rating', 'A', 'Rated current of the fuse that is fitted.', {
     required: true,
     standard: f.ratings,
   }),
+  ratingLocked: ratingLock,
   class: choice('Class', 'Form and standard of the fuse: decides how fast it clears.', f.classes, f.usual),
   ...breakingFields(f),
   fitting: fittingField(f.fitting),

@@ -4,7 +4,7 @@ import type { FittingKey } from '../tables/fittings'
 import type { Amps, Millimetres } from '../units'
 import { plain } from './caption'
 import { textWidth } from './draw'
-import { number, rows, words } from './field'
+import { flag, number, rows, words } from './field'
 import { fastened } from './fitting'
 import { fuseOhms } from './resistance'
 import { terminal } from './terminal'
@@ -21,6 +21,10 @@ export const waysField = (each: string, ratings: readonly Amps[], initial: numbe
         standard: ratings,
       }),
       label: words('Label', 'What this way feeds; printed on the fuse chart and the label.'),
+      locked: flag(
+        'Locked',
+        'The rating of this way is the designer\'s own choice: "Size it" leaves it as it is.',
+      ),
     },
     initial,
     max,

@@ -123,7 +123,9 @@ export function noSizeWords(no: NoSize, design: Design): string {
 export function keptWords({ conductor, part, way, because }: Kept, design: Design): string {
   const what =
     conductor === undefined ? wayName(part ?? '', way ?? '', design) : conductorName(design, conductor)
-  return `${what} is left as it is. ${'notChecked' in because ? whyNot(because, design) : KEPT[because.key]}`
+  const why = 'notChecked' in because ? whyNot(because, design) : KEPT[because.key]
+  const locked = 'key' in because && because.key === 'locked' && conductor === undefined
+  return `${what} is left as it is. ${locked ? 'Its rating is locked.' : why}`
 }
 
 const KEPT = {

@@ -14,6 +14,8 @@ export interface FuseWay {
   readonly ratingA: Amps | null
   /** Standard ratings of its class that its holder takes, smallest first. */
   readonly ratings: readonly Amps[]
+  /** The rating is the designer's own choice. False where none is chosen. */
+  readonly locked: boolean
 }
 
 /** Branch of a part that is one fuse. */
@@ -30,7 +32,7 @@ function waysOf(part: Part): FuseWay[] {
   const values = complete(kind.fields, part.values)
   const { ways } = values
   const most = typeof values.wayMaxA === 'number' ? values.wayMaxA : Number.POSITIVE_INFINITY
-  const wayOf = (way: string, field: NumberField | null, rating: unknown): FuseWay[] =>
+  const wayOf = (way: string, field: NumberField | null, rating: unknown, locked: unknown): FuseWay[] =>
     field?.standard
       ? [
           {
@@ -39,13 +41,14 @@ function waysOf(part: Part): FuseWay[] {
             way,
             ratingA: typeof rating === 'number' ? rating : null,
             ratings: field.standard.filter((amps) => amps <= most),
+            locked: typeof rating === 'number' && locked === true,
           },
         ]
       : []
   if (ways !== undefined && isRows(ways))
-    return ways.flatMap((row, i) => wayOf(`${i + 1}`, ratingField(kind.fields.ways), row.ratingA))
+    return ways.flatMap((row, i) => wayOf(`${i + 1}`, ratingField(kind.fields.ways), row.ratingA, row.locked))
   return kind.fields.class && kind.fields.fullDuty
-    ? wayOf(SINGLE, ratingField(kind.fields.ratingA), values.ratingA)
+    ? wayOf(SINGLE, ratingField(kind.fields.ratingA), values.ratingA, values.ratingLocked)
     : []
 }
 

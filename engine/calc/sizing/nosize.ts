@@ -47,6 +47,7 @@ export function tooLong(
       limitPercent: cut.limitPercent,
       fixedPercent: fixedV / cut.onePercentV,
       lengthM: lengthM / 2,
+      on: [...cut.amps.keys()],
     })
   }
   return [...byLoad.values()]

@@ -35,6 +35,11 @@ export function rateWays(
   const starts = startsOf(design, states[0]!.any, branches)
   const c = { design, ruleSet, border, lasting, starts, tight }
   for (const way of ways) {
+    if (way.locked) {
+      ratings.set(way, way.ratingA!)
+      kept.push({ part: way.part.id, way: way.way, because: { key: 'locked' } })
+      continue
+    }
     const answer = ratingFor(c, way, branches.get(way.id)!)
     if (answer && 'ratingA' in answer) {
       ratings.set(way, answer.ratingA)

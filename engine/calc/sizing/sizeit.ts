@@ -13,12 +13,19 @@ import type { Need } from './needs'
 import { type RatedWays, rateWays } from './rateways'
 import { sizedOf } from './result'
 import { type SizedRuns, sizeRuns } from './sizeruns'
-import type { HeatNeed, Kept, Sizing, SizingScope } from './sizing'
+import type { HeatNeed, Kept, LeftOut, Sizing, SizingScope } from './sizing'
 import { type Trial, trialEdit, tried } from './trial'
 
 /** Rounds in which meshes may settle; after them sizes and ratings only go up. */
 const FREE_ROUNDS = 5
 const MOST_ROUNDS = 60
+
+const NOTHING: LeftOut = {
+  conductors: new Set(),
+  ways: new Set(),
+  drops: new Set(),
+  noThinner: new Set(),
+}
 
 /**
  * Standard sizes and ratings for a design, or for a part of it, with the least copper that holds everything together: the
@@ -28,13 +35,18 @@ const MOST_ROUNDS = 60
  * currents that it brings about until it stays, and after some rounds goes up only. What is given back has been through the full
  * calculation. Cost: a few times that of the answers, and the choice.
  */
-export function sizeIt(design: Design, scope: SizingScope): Sizing {
+export function sizeIt(design: Design, scope: SizingScope, leftOut: LeftOut = NOTHING): Sizing {
   const ruleSet = ruleSetOf(design) ?? RULE_SETS[0]!
   const parts = scope === 'all' ? null : new Set(scope.parts)
   const conductors = scope === 'all' ? null : new Set(scope.conductors)
-  const ways = fuseWays(design, (id) => parts?.has(id) ?? true)
+  const ways = fuseWays(design, (id) => parts?.has(id) ?? true).filter((way) => !leftOut.ways.has(way.id))
   const border = networkOf(design, 'any', new Set())
-  const { free, kept } = freeRuns(design, ruleSet, border, (id) => conductors?.has(id) ?? true)
+  const { free, kept } = freeRuns(
+    design,
+    ruleSet,
+    border,
+    (id) => (conductors?.has(id) ?? true) && !leftOut.conductors.has(id),
+  )
   const unsized = new Map<ConductorId, Kept>()
   const tight = new Set<string>()
   const heat = new Map<ConductorId, HeatNeed>()
@@ -59,7 +71,8 @@ export function sizeIt(design: Design, scope: SizingScope): Sizing {
       laid,
       free: open,
       cuts: (before?.cuts ?? []).filter((cut) => !settling || meshless(cut)),
-      floor: floorOf(open, heat, settling ? new Map() : trial.sizes),
+      floor: floorOf(open, heat, settling ? new Map() : trial.sizes, leftOut.noThinner),
+      unkept: leftOut.drops,
       before,
     })
     if ('infeasible' in sized) {
@@ -128,13 +141,15 @@ const floorOf = (
   free: readonly FreeRun[],
   heat: ReadonlyMap<ConductorId, HeatNeed>,
   sizes: Trial['sizes'],
+  noThinner: ReadonlySet<ConductorId>,
 ): Selected =>
   new Map(
-    free.map(({ conductor: { id }, options }) => {
+    free.map(({ conductor: { id, size }, options }) => {
       const leastMm2 = heat.get(id)?.leastMm2 ?? 0
       const bears = options.findIndex((o) => o.size.sectionMm2 >= leastMm2 * (1 - 1e-9))
       const last = options.findIndex((o) => o.size.key === sizes.get(id))
-      return [id, Math.max(0, bears, last)]
+      const now = noThinner.has(id) ? options.findIndex((o) => o.size.key === size) : 0
+      return [id, Math.max(0, bears, last, now)]
     }),
   )
 

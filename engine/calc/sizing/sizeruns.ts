@@ -24,6 +24,8 @@ export interface SizingCase {
   readonly cuts: readonly DropCut[]
   /** Options below which nothing may be chosen. */
   readonly floor: Selected
+  /** Devices of which the drop is not kept, as `part/device`. */
+  readonly unkept: ReadonlySet<string>
   /** The choice that led to this trial. */
   readonly before: SizedRuns | null
 }
@@ -73,7 +75,9 @@ export function sizeRuns(c: SizingCase): SizedRuns | { readonly unsized: readonl
     )
     const broken = dropCuts(design, ruleSet, laid.states, sizes).filter(
       ({ cut, volts }) =>
-        volts > cut.limitV * (1 + 1e-9) && [...cut.amps.keys()].some((id) => isFree.has(id)),
+        !c.unkept.has(cut.id) &&
+        volts > cut.limitV * (1 + 1e-9) &&
+        [...cut.amps.keys()].some((id) => isFree.has(id)),
     )
     if (broken.length === 0 || choice === MOST_CHOICES) return { sizes, pick, needs, cuts, ohmsOf }
     for (const { cut } of broken) cuts.push(cut)

@@ -12,6 +12,23 @@ export type SizingScope =
 
 export type Sizing = Sized | { readonly infeasible: readonly NoSize[] }
 
+/** What is left out of a choice because nothing that is made would do. */
+export interface LeftOut {
+  /** Conductors, ways of fuses (branch ids), and devices of which the drop is not kept (`part/device`). */
+  readonly conductors: ReadonlySet<ConductorId>
+  readonly ways: ReadonlySet<string>
+  readonly drops: ReadonlySet<string>
+  /** Conductors that get no thinner than they are. */
+  readonly noThinner: ReadonlySet<ConductorId>
+}
+
+/** What can be chosen together, and what cannot and why. */
+export interface SizedInPart {
+  /** null: nothing can. */
+  readonly sized: Sized | null
+  readonly none: readonly NoSize[]
+}
+
 export interface Sized {
   /** Everything that changes, as one step. */
   readonly edit: EditOf<'all'>
@@ -118,6 +135,8 @@ export type NoSize =
       readonly fixedPercent: number
       /** Out and back, halved. */
       readonly lengthM: Metres
+      /** Conductors on its way. */
+      readonly on: readonly ConductorId[]
     }
   | {
       readonly key: 'ampacity'
