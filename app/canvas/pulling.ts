@@ -32,12 +32,12 @@ export function takeHold(e: PointerEvent<SVGPathElement>, id: ConductorId): void
   const over = new AbortController()
   const on = <K extends keyof HTMLElementEventMap>(type: K, act: (ev: HTMLElementEventMap[K]) => void) =>
     sheet.addEventListener(type, act, { signal: over.signal })
-  sheet.setPointerCapture(pointerId)
-
   on('pointermove', (ev) => {
     const far = Math.hypot(ev.clientX - clientX, ev.clientY - clientY)
     const to = sheetPoint(ev.clientX, ev.clientY)
     if (!to || (far < SLACK_PX && now === null)) return
+    // Not before it is a drag: a sheet that holds the pointer would take the click from the line.
+    if (now === null) sheet.setPointerCapture(pointerId)
     now = pull(points, k, [to[0] - from[0], to[1] - from[1]], before)
     setPulled(now && { conductor: id, points: now.points })
   })
