@@ -13,11 +13,11 @@ import { doEdit, useOpen } from '../../store/open'
 import { refuse } from '../../store/say'
 import { useLooking } from './looking'
 
-/** Now, as the clock on the wall shows it, with its offset. */
+/** Now, as the clock on the wall shows it to the millisecond, with its offset: entries are put in order by it. */
 function now(): string {
   const date = new Date()
   const minutes = -date.getTimezoneOffset()
-  const wall = new Date(date.getTime() + minutes * 60_000).toISOString().slice(0, 19)
+  const wall = new Date(date.getTime() + minutes * 60_000).toISOString().slice(0, 23)
   const two = (n: number): string => String(Math.floor(Math.abs(n))).padStart(2, '0')
   return `${wall}${minutes < 0 ? '-' : '+'}${two(minutes / 60)}:${two(minutes % 60)}`
 }
