@@ -56,7 +56,7 @@ export function RunAnswers({ run, conductor }: { run: RunAnswer; conductor: Cond
           </>
         )}
         <RunDrop conductor={conductor.id} />
-        <ShortCircuit conductor={conductor.id} at={(end) => designation(conductor[end])} />
+        <ShortCircuit run={run} conductor={conductor.id} at={(end) => designation(conductor[end])} />
         {run.metered && (
           <>
             <dt>Meter</dt>

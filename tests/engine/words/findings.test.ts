@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { analyse, type Design, type Finding, sentence } from '../../../engine/index'
+import type { Values } from '../../../engine/model/fields'
 import { lookedFor, RULES } from '../../../engine/rules/all'
+import { breakingWords } from '../../../engine/words/breaking'
 import { listed } from '../../../engine/words/names'
 import { guardWords, verdictWords, whyCurrent, whyNot, whyProtected } from '../../../engine/words/why'
 import { Random } from '../../reference/random'
 import { DEMOS } from '../../scenarios/demos/all'
+import { bench } from '../rules/bench'
 import { randomDesign } from '../rules/randomdesign'
 import { of, system } from '../rules/system'
 
@@ -128,5 +131,21 @@ describe('what a sentence must name', () => {
   it('what the check of each finding looks for', () => {
     for (const { id } of RULES) expect(lookedFor(id)).not.toBe(id)
     expect(lookedFor('no such check')).toBe('no such check')
+  })
+})
+
+describe('what a device interrupts, on the card of a conductor', () => {
+  const words = (values: Values): string[] => {
+    const d = bench({ parts: { F1: values } }).build()
+    const w2 = d.conductors.find((c) => c.number === 'W2')!
+    return breakingWords(analyse(d).answers.runs.get(w2.id)!, d)
+  }
+
+  it('is told with the voltage at which it is stated, and as not checked where it is not', () => {
+    expect(words({})).toEqual(['F1: 5 kA up to 32 V'])
+    expect(words({ breakingV: null })).toEqual([
+      'F1: 5 kA; up to which voltage is not stated, so not checked',
+    ])
+    expect(words({ breakingKA: null })).toEqual(['F1: not stated, so not checked'])
   })
 })
