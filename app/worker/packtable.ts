@@ -64,7 +64,7 @@ export class PackTable {
     return {
       pages: pack.sheets.map(({ w, h }) => ({ w, h })),
       bookmarks: pack.bookmarks,
-      counts: Object.fromEntries(made.map((m) => [m.section.key, m.sheets.length])),
+      counts: Object.fromEntries(wish.contents.map((key) => [key, pack.counts.get(key) ?? 0])),
     }
   }
 

@@ -1,31 +1,17 @@
 import type { Sheet } from '../sheet'
 import { type Bookmark, sectionBookmark } from './bookmarks'
+import { type Chapter, chaptersOf, type MadeSection } from './chapters'
 import { contentsPages } from './contentspage'
 import { numbered } from './pagenumber'
-import { PACK_READERS, type PackContext, type PackReader, type PackSection } from './section'
+import { PACK_READERS, type PackContext, type PackReader } from './section'
 
 /** All that goes into one PDF. */
 export interface Pack {
   readonly title: string
   readonly sheets: readonly Sheet[]
   readonly bookmarks: readonly Bookmark[]
-}
-
-/** A section as it stands in a pack, with its sheets made. */
-export interface MadeSection {
-  readonly section: PackSection
-  readonly sheets: readonly Sheet[]
-}
-
-/** Makes one section. What goes wrong in it is told with its name. */
-export function makeSection(section: PackSection, context: PackContext): MadeSection {
-  try {
-    return { section, sheets: section.sheets(context) }
-  } catch (error) {
-    throw new Error(`${section.title}: ${error instanceof Error ? error.message : String(error)}`, {
-      cause: error,
-    })
-  }
+  /** How many pages each section stands on, by its key; none: it has nothing to say. */
+  readonly counts: ReadonlyMap<string, number>
 }
 
 /**
@@ -33,42 +19,54 @@ export function makeSection(section: PackSection, context: PackContext): MadeSec
  * Sections without sheets are left out. Pure. Cost: that of the sheets.
  */
 export function assemble(reader: PackReader, made: readonly MadeSection[], context: PackContext): Pack {
-  const filled = made.filter((m) => m.sheets.length > 0)
-  const covers = filled.filter((m) => m.section.cover)
-  const others = filled.filter((m) => !m.section.cover)
+  const covers = chaptersOf(
+    made.filter((m) => m.section.cover),
+    context,
+  )
+  const others = chaptersOf(
+    made.filter((m) => !m.section.cover),
+    context,
+  )
   const before = pagesIn(covers)
   const contents = (pages: number) =>
     contentsPages(context.design, reader, outline(others, before + pages), context.paper)
   // How many sheets the contents take does not hang on where they lead.
   const pages = contents(0).length
-  const front: MadeSection = {
-    section: { key: 'contents', title: 'Contents', readers: [], sheets: () => [] },
-    sheets: contents(pages),
-  }
-  const bookmarks = [...outline([...covers, front], 0), ...outline(others, before + pages)]
-  const pageOf = (key: string): number | undefined => {
-    const i = others.findIndex((m) => m.section.key === key)
-    return bookmarks[i === -1 ? -1 : covers.length + 1 + i]?.page
-  }
-  const shifted = [...covers, ...others].flatMap(({ sheets }, i) =>
-    sheets.map((s) => shiftedBy(s, bookmarks[i < covers.length ? i : i + 1]!.page, pageOf)),
+  const front: Chapter = { sheets: contents(pages), sections: [] }
+  const chapters = [...covers, front, ...others]
+  const firsts = chapters.map((_, i) => pagesIn(chapters.slice(0, i)))
+  const placed = chapters.flatMap(({ sections }, i) =>
+    sections.map(({ section, at, count }) => ({ key: section.key, page: firsts[i]! + at, count })),
   )
-  const sheets = [...shifted.slice(0, before), ...front.sheets, ...shifted.slice(before)]
+  const pageOf = (key: string): number | undefined => placed.find((p) => p.key === key)?.page
+  const sheets = chapters.flatMap((chapter, i) =>
+    chapter === front ? front.sheets : chapter.sheets.map((s) => shiftedBy(s, firsts[i]!, pageOf)),
+  )
   return {
     title: PACK_READERS[reader],
     sheets: sheets.map((s, i) => numbered(s, i + 1, sheets.length)),
-    bookmarks,
+    bookmarks: [
+      ...outline(covers, 0),
+      sectionBookmark('Contents', front.sheets, before),
+      ...outline(others, before + pages),
+    ],
+    counts: new Map(placed.map((p) => [p.key, p.count])),
   }
 }
 
-const pagesIn = (made: readonly MadeSection[]): number => made.reduce((sum, m) => sum + m.sheets.length, 0)
+const pagesIn = (chapters: readonly Chapter[]): number =>
+  chapters.reduce((sum, c) => sum + c.sheets.length, 0)
 
-function outline(made: readonly MadeSection[], first: number): Bookmark[] {
+function outline(chapters: readonly Chapter[], first: number): Bookmark[] {
   let page = first
-  return made.map(({ section, sheets }) => {
-    const bookmark = sectionBookmark(section.title, sheets, page)
+  return chapters.flatMap(({ sheets, sections }) => {
+    const start = page
     page += sheets.length
-    return bookmark
+    return sections.map(({ section, at, count }) => {
+      const own = sheets.slice(at, at + count)
+      const named = section.schedule ? own.map((s) => ({ ...s, title: section.title })) : own
+      return sectionBookmark(section.title, named, start + at)
+    })
   })
 }
 

@@ -1,7 +1,7 @@
 import { makingOf } from '../../model/buying'
 import { SCHEDULES } from '../schedules/all'
 import { tableSheets } from '../schedules/schedulesheets'
-import type { PackReader, PackSection } from './section'
+import type { PackContext, PackReader, PackSection } from './section'
 import { tableForm } from './tableform'
 
 /** What others than the workshop need of the schedules. */
@@ -13,12 +13,15 @@ const ALSO_FOR: Readonly<Record<string, readonly PackReader[]>> = {
 }
 
 /** Each schedule as a section of its own; one without rows has nothing to say. */
-export const scheduleSections: readonly PackSection[] = SCHEDULES.map(({ key, title, of }) => ({
-  key,
-  title,
-  readers: ['workshop', ...(ALSO_FOR[key] ?? [])],
-  sheets: ({ design, answers, paper }) => {
-    const schedule = of(design, answers, makingOf(design))
-    return schedule.rows.length === 0 ? [] : tableSheets(design, [schedule], { form: tableForm(paper) })
-  },
-}))
+export const scheduleSections: readonly PackSection[] = SCHEDULES.map(({ key, title, of }) => {
+  const schedule = ({ design, answers }: PackContext) => of(design, answers, makingOf(design))
+  return {
+    ...{ key, title, schedule },
+    readers: ['workshop', ...(ALSO_FOR[key] ?? [])],
+    sheets: (context) => {
+      const table = schedule(context)
+      const form = tableForm(context.paper)
+      return table.rows.length === 0 ? [] : tableSheets(context.design, [table], { form })
+    },
+  }
+})

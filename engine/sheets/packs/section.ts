@@ -2,6 +2,7 @@ import type { Answers } from '../../calc/answers'
 import type { Design } from '../../model/design'
 import type { Finding } from '../../rules/finding'
 import type { PaperSize } from '../paper'
+import type { Schedule } from '../schedules/schedule'
 import type { Sheet } from '../sheet'
 
 /** Whom a pack is for, and what it is called. */
@@ -37,4 +38,6 @@ export interface PackSection {
   /** Stands before the contents page: a cover. */
   readonly cover?: true
   readonly sheets: (context: PackContext) => readonly Sheet[]
+  /** A table alone: it shares a sheet with the tables beside it where there is room. */
+  readonly schedule?: (context: PackContext) => Schedule
 }

@@ -1,6 +1,7 @@
 import type { Answers, Metered, RunAnswer } from '../../calc/answers'
 import { contextOf } from '../../calc/network'
 import { electricalIn } from '../../edit/terminal'
+import { bodyColour, fuseClass } from '../../kinds/fuseforms'
 import type { Design, Part } from '../../model/design'
 import type { PartBranch } from '../../model/kind'
 import { conductorsAt } from '../../model/lookup'
@@ -9,7 +10,6 @@ import { ampsCell } from './amount'
 import { figures, words } from './columns'
 import { leadsTo } from './downstream'
 import { titleOf } from './ends'
-import { bodyColour, fuseClass } from '../../kinds/fuseforms'
 import { type Column, natural, type Schedule, type ScheduleCell, type ScheduleRow } from './schedule'
 
 const COLUMNS = [

@@ -22,26 +22,31 @@ export interface ScheduleSheetOptions {
   readonly documentType?: string
 }
 
+/** A sheet with the titles of the tables that stand on it. */
+export interface TableSheet extends Sheet {
+  readonly tables: readonly string[]
+}
+
 /** Every schedule of the design as sheets, one after the other. Pure. */
 export const scheduleSheets = (
   design: Design,
   answers: Answers,
   options: ScheduleSheetOptions = {},
-): readonly Sheet[] => tableSheets(design, schedulesOf(design, answers, options.making), options)
+): readonly TableSheet[] => tableSheets(design, schedulesOf(design, answers, options.making), options)
 
 /** Schedules as sheets: frame, title block, cautions, tables with their heads said again. Pure. */
 export function tableSheets(
   design: Design,
   schedules: readonly Schedule[],
   options: Omit<ScheduleSheetOptions, 'making'> = {},
-): readonly Sheet[] {
+): readonly TableSheet[] {
   const page = pageOf(options.form ?? 'A4-portrait')
   const pages = pagesOf(schedules, page)
   const first = options.first ?? 1
   const of = options.of ?? first + pages.length - 1
   const date = options.date ?? design.settings.date
   const documentType = options.documentType ?? 'Workshop schedules'
-  return pages.map(({ marks, titles }, i): Sheet => {
+  return pages.map(({ marks, titles }, i): TableSheet => {
     const subtitle = titles.join(', ')
     const words = { documentType, subtitle, number: first + i, of, date }
     return {
@@ -50,8 +55,22 @@ export function tableSheets(
       h: page.paper.h,
       marks: [...page.base(design, words), ...marks],
       links: [],
+      tables: titles,
     }
   })
+}
+
+/** Neighbours that share sheets: a schedule joins the one before it where all of it has room on the last sheet of that one. */
+export function sharedOut(schedules: readonly Schedule[], form: PageForm): readonly (readonly Schedule[])[] {
+  const page = pageOf(form)
+  const groups: { readonly schedules: Schedule[]; readonly sheets: number }[] = []
+  for (const schedule of schedules) {
+    const last = groups.at(-1)
+    if (last && pagesOf([...last.schedules, schedule], page).length === last.sheets)
+      last.schedules.push(schedule)
+    else groups.push({ schedules: [schedule], sheets: pagesOf([schedule], page).length })
+  }
+  return groups.map((g) => g.schedules)
 }
 
 /** Tables that are narrow enough stand in columns; the others take the whole width. */
