@@ -39,8 +39,13 @@ test('a revision is issued, changed against, compared on the drawing, and taken 
     await page.keyboard.press('Escape')
     await page.keyboard.press('Escape')
     await expect(table.card.getByLabel('Revision', { exact: true })).toBeDisabled()
-    await table.pickRun('W5')
-    await table.card.getByLabel('Size', { exact: true }).selectOption('6mm2')
+    const size = table.card.getByLabel('Size', { exact: true })
+    // The sheet may still glide back to where it was.
+    await expect(async () => {
+      await table.pickRun('W5')
+      await expect(size).toBeVisible({ timeout: 2000 })
+    }).toPass()
+    await size.selectOption('6mm2')
     await table.settled()
   })
 
