@@ -1,5 +1,4 @@
 import type { ConductorId } from '../../model/design'
-import { operate } from '../operate'
 import type { OperatingState } from '../operating/state'
 import { notKnown } from './expect'
 import { onlyThese, type Rig } from './rig'
@@ -18,8 +17,8 @@ const CHANGES = 0.01
 export function missingRuns(rig: Rig, device: string): Expected | null {
   const { assumed } = rig.plan.border
   if (assumed.size === 0) return null
-  const on = operate(rig.design, onlyThese(rig, [device]))
-  const off = operate(rig.design, withoutIt(rig, device))
+  const on = rig.at(onlyThese(rig, [device]))
+  const off = rig.at(withoutIt(rig, device))
   if (!on.ok || !off.ok) return null
   const amps = (id: ConductorId): number => (on.conductors.get(id) ?? 0) - (off.conductors.get(id) ?? 0)
   const moved = [...assumed].filter((id) => Math.abs(amps(id)) > CHANGES)

@@ -16,6 +16,10 @@ export interface Rig {
   /** Nothing draws but the monitor, no source gives, hand switches on, batteries full. */
   readonly quiet: OperatingState
   readonly neededFor: (device: string) => ReadonlySet<string>
+  /** The operating point of a state; worked out once for each. */
+  readonly at: (state: OperatingState) => OperatingPoint | NoOperatingPoint
+  /** States that were asked for before, by the devices that are on in them. */
+  readonly states: Map<string, OperatingState>
   readonly part: (id: PartId) => Part
   /** What shows the readings, and so stays on whatever is tested. */
   readonly monitor: readonly PartId[]
@@ -33,8 +37,19 @@ export function rigOf(design: Design): Rig {
     plan,
     quiet: { ...usual, loads: only(usual.loads), sources: only(usual.sources) },
     neededFor: switchesFor(plan),
+    at: remembering(design),
+    states: new Map(),
     part: (id) => partById(design, id)!,
     monitor: [...new Set(shows.map((x) => x.part))],
+  }
+}
+
+function remembering(design: Design): Rig['at'] {
+  const known = new WeakMap<OperatingState, OperatingPoint | NoOperatingPoint>()
+  return (state) => {
+    const found = known.get(state) ?? operate(design, state)
+    known.set(state, found)
+    return found
   }
 }
 
@@ -49,6 +64,13 @@ export const isHandSwitch = ({ design }: Rig, part: PartId): boolean => {
 
 /** The quiet state with these devices at full use besides, and only the hand switches on that they need. */
 export function onlyThese(rig: Rig, devices: readonly string[]): OperatingState {
+  const key = devices.join('\n')
+  const state = rig.states.get(key) ?? switchedFor(rig, devices)
+  rig.states.set(key, state)
+  return state
+}
+
+function switchedFor(rig: Rig, devices: readonly string[]): OperatingState {
   const needed = new Set(devices.flatMap((id) => [...rig.neededFor(id)]))
   const off = rig.plan.contacts.filter(
     (c) => c.workedBy === null && !needed.has(c.id) && isHandSwitch(rig, c.part),
@@ -80,11 +102,20 @@ export const atCharge = (state: OperatingState, charge: number): OperatingState 
   charge: new Map([...state.charge.keys()].map((id) => [id, charge])),
 })
 
+const lows = new WeakMap<OperatingState, OperatingState>()
+
+/** The same state with low batteries; the same object for the same state. */
+export function withLow(state: OperatingState): OperatingState {
+  const low = lows.get(state) ?? atCharge(state, LOW_CHARGE)
+  lows.set(state, low)
+  return low
+}
+
 /** Operating points of a state with full and with low batteries; or why there is none. */
 export function fullAndLow(rig: Rig, state: OperatingState): readonly OperatingPoint[] | NoOperatingPoint {
-  const full = operate(rig.design, state)
+  const full = rig.at(state)
   if (!full.ok) return full
-  const low = operate(rig.design, atCharge(state, LOW_CHARGE))
+  const low = rig.at(withLow(state))
   return low.ok ? [full, low] : [full]
 }
 

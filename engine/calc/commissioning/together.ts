@@ -1,4 +1,3 @@
-import { operate } from '../operate'
 import type { PlannedDevice } from '../operating/plan'
 import { onlyThese, type Rig } from './rig'
 
@@ -32,7 +31,7 @@ const byWeight = (rig: Rig): PlannedDevice[] =>
     .sort((a, b) => asks(rig, b) - asks(rig, a))
 
 function bears(rig: Rig, x: PlannedDevice, battery?: string): boolean {
-  const point = operate(rig.design, onlyThese(rig, [x.id]))
+  const point = rig.at(onlyThese(rig, [x.id]))
   if (!point.ok || !((point.devices.get(x.id)?.amps ?? 0) < 0)) return false
   if (point.notes.some((n) => TOO_MUCH.has(n.note))) return false
   return battery === undefined || (point.devices.get(battery)?.amps ?? 0) > 0
@@ -69,8 +68,7 @@ function findTogether(rig: Rig): Together {
     .sort((a, b) => asks(rig, a) - asks(rig, b))
   const left: PlannedDevice[] = []
   while (on.length > 1) {
-    const point = operate(
-      rig.design,
+    const point = rig.at(
       onlyThese(
         rig,
         on.map((x) => x.id),

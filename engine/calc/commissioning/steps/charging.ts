@@ -1,4 +1,3 @@
-import { operate } from '../../operate'
 import type { PlannedDevice } from '../../operating/plan'
 import type { OperatingPoint, OperatingState } from '../../operating/state'
 import { between, notKnown, roundTo } from '../expect'
@@ -26,7 +25,7 @@ function feedsOf({ plan: { all, devices } }: Rig, x: PlannedDevice, d: number): 
 }
 
 function step(rig: Rig, x: PlannedDevice, feeds: readonly PlannedDevice[]): TestStep {
-  const point = operate(rig.design, stateOf(rig, feeds))
+  const point = rig.at(stateOf(rig, feeds))
   const amps = point.ok ? (point.devices.get(x.id)?.amps ?? 0) : 0
   const because = whyNone(x, feeds, point.ok ? amps : null)
   const points: readonly OperatingPoint[] = point.ok && because === null ? [point] : []
@@ -39,7 +38,7 @@ function step(rig: Rig, x: PlannedDevice, feeds: readonly PlannedDevice[]): Test
     conductors: conductorsOn(rig, positive),
     expected: because ?? between('A', amps, CHARGES_AT, amps * (1 + LOAD_SHARE) + LOAD_AMPS),
   }
-  const without = operate(rig.design, stateOf(rig, []))
+  const without = rig.at(stateOf(rig, []))
   const clampOf = without.ok ? { reading: 'amps', amps, without } : null
   const shunts = shuntReadings(rig, points, clampOf, because)
   return {

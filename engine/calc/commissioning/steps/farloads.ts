@@ -1,13 +1,12 @@
 import type { Volts } from '../../../units'
 import { valuesOf } from '../../fusefacts'
-import { operate } from '../../operate'
 import type { PlannedDevice } from '../../operating/plan'
 import type { OperatingPoint } from '../../operating/state'
 import { around, volts as liveVolts, notKnown } from '../expect'
 import { missingRuns } from '../guesses'
-import { DROP_SHARE, DROP_VOLTS, FAR_LOADS, LOW_CHARGE, SURFACE_SHARE } from '../practice'
+import { DROP_SHARE, DROP_VOLTS, FAR_LOADS, SURFACE_SHARE } from '../practice'
 import { polesOf, supplyPosts, volts } from '../probes'
-import { atCharge, onlyThese, type Rig, switchedOn } from '../rig'
+import { onlyThese, type Rig, switchedOn, withLow } from '../rig'
 import type { Expected, Probe, TestStep } from '../step'
 import { allAtOnce } from '../together'
 
@@ -26,9 +25,9 @@ export function farLoadSteps(rig: Rig): TestStep[] {
     rig,
     on.map((x) => x.id),
   )
-  const point = operate(rig.design, state)
+  const point = rig.at(state)
   if (!point.ok) return []
-  const low = operate(rig.design, atCharge(state, LOW_CHARGE))
+  const low = rig.at(withLow(state))
   const typical = guessedPosts(point)
   const lost = on
     .flatMap((x) => dropOf(rig, point, x))

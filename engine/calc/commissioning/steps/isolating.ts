@@ -1,7 +1,6 @@
 import { kindOf } from '../../../kinds/all'
 import type { PartId } from '../../../model/design'
 import type { PartBranch } from '../../../model/kind'
-import { operate } from '../../operate'
 import type { OperatingState } from '../../operating/state'
 import { dead, notKnown, voltsOrDead } from '../expect'
 import { DEAD_VOLTS } from '../practice'
@@ -63,7 +62,7 @@ function fuseSteps(rig: Rig): TestStep[] {
 /** The side of a fuse that is dead while it is out; where neither or both are, the one that it leads to. */
 function deadSide(rig: Rig, part: PartId, branch: PartBranch, out: OperatingState): Probe {
   const [from, to] = [probe(part, branch.from), probe(part, branch.to)]
-  const point = operate(rig.design, out)
+  const point = rig.at(out)
   if (!point.ok) return to
   const isDead = (at: Probe): boolean => {
     const negative = negativeFor(rig, at)
@@ -92,7 +91,7 @@ function expectedVolts(
   asks: Reading['asks'],
 ): Expected {
   if (asks !== 'isolator-closed') {
-    const point = operate(rig.design, state)
+    const point = rig.at(state)
     if (!point.ok) return notKnown('no-operating-point', point.parts)
     const v = volts(rig, point, at, negative)
     if (Math.abs(v) < DEAD_VOLTS) return dead()

@@ -1,6 +1,5 @@
 import { kindOf } from '../../../kinds/all'
 import { partById } from '../../../model/lookup'
-import { operate } from '../../operate'
 import type { PlannedDevice } from '../../operating/plan'
 import type { OperatingPoint } from '../../operating/state'
 import { ampsWithin, volts as liveVolts, notKnown } from '../expect'
@@ -65,7 +64,7 @@ function loadStep(rig: Rig, x: PlannedDevice): TestStep {
 function clampOf(rig: Rig, x: PlannedDevice, points: readonly OperatingPoint[]): ClampOf | null {
   const [full] = points
   if (!full) return null
-  const without = operate(rig.design, withoutIt(rig, x.id))
+  const without = rig.at(withoutIt(rig, x.id))
   if (!without.ok) return null
   const amps = Math.abs(full.devices.get(x.id)?.amps ?? 0)
   return { reading: 'amps', amps, without }
