@@ -1,6 +1,8 @@
 import {
   type AcceptedFinding,
   analyse,
+  type BuiltAnalysed,
+  builtFindings,
   type Design,
   type Finding,
   LAST_WORD,
@@ -18,8 +20,8 @@ export const CHECK_USAGE = 'npm run loomwright -- check FILE [--json]'
 const STATUS: Readonly<Record<Level, number>> = { note: 0, 'not-checked': 3, warning: 4, danger: 5 }
 
 /**
- * Checks a design file and prints its findings, worst first, then those that somebody has accepted, or JSON. Exit
- * status, by the open findings: 0 nothing beyond notes, 3 some
+ * Checks a design file and prints its findings, worst first, then those that somebody has accepted, then what was
+ * built otherwise brings about, or JSON. Exit status, by the open findings, those as built too: 0 nothing beyond notes, 3 some
  * check could not be made, 4 a warning, 5 a danger; 1 the file is not a sound design (each problem on a line of its
  * own), 2 the command was given wrongly or the file could not be read.
  */
@@ -33,10 +35,17 @@ export async function check(args: readonly string[], out: Out): Promise<number> 
   const opened = await openFile(file, out)
   if (typeof opened === 'number') return opened
   const { design, problems } = opened
-  const { open, accepted } = sortAccepted(design, analyse(design).findings)
-  if (args.includes('--json')) out.print(JSON.stringify(reportOf(design, open, accepted, problems), null, 1))
-  else for (const text of linesOf(design, open, accepted)) out.print(text)
-  return problems.length > 0 ? 1 : Math.max(0, ...open.map((f) => STATUS[f.level]))
+  const { findings } = analyse(design)
+  const { open, accepted } = sortAccepted(design, findings)
+  const built = builtFindings(design, findings)
+  if (args.includes('--json'))
+    out.print(
+      JSON.stringify({ ...reportOf(design, open, accepted, problems), asBuilt: asBuiltOf(built) }, null, 1),
+    )
+  else
+    for (const text of [...linesOf(design, open, accepted), ...builtLines(built), LAST_WORD]) out.print(text)
+  const grave = [...open, ...(built?.worse ?? [])]
+  return problems.length > 0 ? 1 : Math.max(0, ...grave.map((f) => STATUS[f.level]))
 }
 
 function reportOf(
@@ -71,7 +80,23 @@ function linesOf(design: Design, open: readonly Finding[], accepted: readonly Ac
       headOf(finding, design),
       `  ${reason}${by || date ? ` (${[by, date].filter(Boolean).join(', ')})` : ''}`,
     ]),
-    LAST_WORD,
+  ]
+}
+
+/** What building otherwise has brought about, apart from what the drawing gives. null: nothing was built otherwise. */
+function asBuiltOf(built: BuiltAnalysed | null) {
+  if (!built) return null
+  return built.worse.map(({ fix: _fix, ...f }) => ({ ...f, words: sentence(f, built.design) }))
+}
+
+function builtLines(built: BuiltAnalysed | null): string[] {
+  if (!built) return []
+  return [
+    `As built, beyond what the drawing gives: ${built.worse.length}`,
+    ...built.worse.flatMap((f) => [
+      `As built, ${headOf(f, built.design)}`,
+      `  ${sentence(f, built.design).text}`,
+    ]),
   ]
 }
 

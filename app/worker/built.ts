@@ -1,4 +1,4 @@
-import { type BuiltAnalysed, differencesOf } from '../../engine'
+import { type BuiltAnalysed, differencesOf, sameForChecks } from '../../engine'
 import { useBuilt } from '../store/built'
 import { useLatest } from '../store/latest'
 import type { BuiltWish } from './built.worker'
@@ -21,6 +21,11 @@ export function startBuilt(): void {
     if (!checked || checked === before.checked) return
     if (differencesOf(checked).length === 0) {
       useBuilt.setState({ built: null, of: checked, failure: null })
+      return
+    }
+    const known = useBuilt.getState()
+    if (known.of && known.built && before.checked === known.of && sameForChecks(known.of, checked)) {
+      useBuilt.setState({ of: checked })
       return
     }
     if (!worker) {

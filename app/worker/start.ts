@@ -1,4 +1,4 @@
-import type { Analysed, Design, Scene } from '../../engine'
+import { type Analysed, type Design, type Scene, sameForChecks } from '../../engine'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
@@ -37,7 +37,15 @@ export function startEngine(): void {
   startBuilt()
   startWays()
   useOpen.subscribe((now, before) => {
-    if (now.hold !== 'loading' && now.design !== before.design) answers.ask(now.design)
+    if (now.hold === 'loading' || now.design === before.design) return
+    const { checked, laidOut } = useLatest.getState()
+    // A tick at the bench changes no figure and no line: what was worked out stands for the new design too.
+    if (checked !== before.design || !sameForChecks(before.design, now.design)) answers.ask(now.design)
+    else if (laidOut === before.design) useLatest.setState({ checked: now.design, laidOut: now.design })
+    else {
+      useLatest.setState({ checked: now.design })
+      askScene()
+    }
   })
   useView.subscribe((now, before) => {
     if (now.view !== before.view && useOpen.getState().hold !== 'loading') askScene()

@@ -3,7 +3,9 @@ import { keptAside } from '../../edit/benchrecord'
 import { BENCH_STEPS } from '../../model/bench'
 import { makingOf } from '../../model/buying'
 import type { Design } from '../../model/design'
+import type { BuiltAnalysed } from '../../rules/builtfindings'
 import { BUILT_WORDS, builtWords, STEP_WORDS } from '../../words/bench'
+import { sentence } from '../../words/findings'
 import { figure, listed } from '../../words/names'
 import { figures, words } from '../schedules/columns'
 import type { Column, Schedule, ScheduleRow } from '../schedules/schedule'
@@ -26,8 +28,16 @@ const COLUMNS: readonly Column[] = [
   words('otherwise', 'Built otherwise, remarks', 24),
 ]
 
-/** Conductors in building order with a box for every step, to be ticked by hand; what is recorded already is ticked. */
-export function benchList(design: Design, answers: Answers, order: BenchOrder = 'part'): Schedule {
+/**
+ * Conductors in building order with a box for every step, to be ticked by hand; what is recorded already is ticked.
+ * `built`: what the checks say as built, where something was built otherwise.
+ */
+export function benchList(
+  design: Design,
+  answers: Answers,
+  order: BenchOrder = 'part',
+  built: BuiltAnalysed | null = null,
+): Schedule {
   const cards = benchCards(design, answers)
   const { finished, conductors, again } = benchProgress(cards)
   const aside = keptAside(design).map((a) => a.number)
@@ -42,6 +52,9 @@ export function benchList(design: Design, answers: Answers, order: BenchOrder = 
       `Cut length: as drawn, and ${figure(makingOf(design).allowanceM, 'm')} at each end. Tick what is done at both ends. Write down what is built otherwise: size, length, terminal.`,
       'Torque: the figure of the maker of the part. A box that is missing does not apply. Mains is for licensed persons only and is not in this list.',
       `Recorded so far: ${finished} of ${conductors} conductors finished.`,
+      ...(built?.worse ?? []).map(
+        (f) => `As built: ${sentence(f, built!.design).title}. ${sentence(f, built!.design).text}`,
+      ),
       ...(again > 0 ? ['* Was done before the drawing changed: look at it again.'] : []),
       ...(aside.length > 0
         ? [

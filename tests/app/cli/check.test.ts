@@ -3,8 +3,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { check } from '../../../app/cli/check'
-import { writeDesign } from '../../../engine'
-import { design } from '../../build'
+import { apply, builtEdit, writeDesign } from '../../../engine'
+import { conductorNumbered, design } from '../../build'
+import { bench } from '../../engine/rules/bench'
 
 const folder = mkdtempSync(join(tmpdir(), 'check-'))
 
@@ -31,7 +32,25 @@ const unfused = writeDesign(
     .build(),
 )
 
+/** Sound as drawn. */
+const sound = bench().build()
+
 describe('loomwright check', () => {
+  test('a danger that comes from building otherwise: told apart, and status 5', async () => {
+    const built = builtEdit(
+      sound,
+      conductorNumbered(sound, 'W2'),
+      { what: 'size', value: '6mm2' },
+      { at: '2026-03-04T09:30:00.000Z', by: 'tablet' },
+    )
+    const result = apply(sound, built)
+    if (result.refused) throw new Error(result.why)
+    const { status, printed } = await run(fileOf('built.json', writeDesign(result.design)))
+    expect(status).toBe(5)
+    expect(printed).toContain('As built, Danger:')
+    expect((await run(fileOf('drawn.json', writeDesign(sound)))).printed).not.toContain('As built')
+  })
+
   test('a danger: its words, and status 5', async () => {
     const { status, printed } = await run(fileOf('unfused.json', unfused))
     expect(status).toBe(5)

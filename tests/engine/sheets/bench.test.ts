@@ -193,6 +193,19 @@ describe('bench list on paper', () => {
     expect(notes.join('\n')).toContain('look at it again')
   })
 
+  test('what the checks find as built is printed above the list', () => {
+    const d = bench().build()
+    const built = made(d, builtEdit(d, conductorNumbered(d, 'W2'), { what: 'size', value: '6mm2' }, NOW))
+    const { answers, findings } = analyse(built)
+    const sheets = benchSection.sheets({
+      ...{ design: built, answers, findings },
+      ...({ paper: 'A4', view: 'single-line' } as const),
+    })
+    const text = sheets.flatMap((s) => s.marks.flatMap((m) => (m.is === 'text' ? [m.text] : []))).join(' ')
+    expect(text).toContain('As built: ')
+    expect(text).toContain('Size 6 mm², drawn 35 mm²')
+  })
+
   test('random designs give cards, groups and a list without an error', { timeout: 60_000 }, () => {
     for (let seed = 700; seed < 740; seed++) {
       const random = new Random(seed)
