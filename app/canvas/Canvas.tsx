@@ -24,6 +24,7 @@ import { useAnchor } from './anchor'
 import { useBusy } from './busy'
 import { ConductorLayer } from './ConductorLayer'
 import { useCarrying } from './carrying'
+import { useCoarse } from './coarse'
 import { useDragging } from './dragging'
 import { EmptySheet } from './EmptySheet'
 import { JoinLine } from './JoinLine'
@@ -45,6 +46,7 @@ function Sheet() {
   const dragging = useDragging()
   const { box, onPointerMove, onMoveEnd } = useSpace()
   useCarrying(box)
+  useCoarse(box)
   useLookAt()
   useAnchor()
   const busy = useBusy()

@@ -2,7 +2,7 @@ import { memo, useMemo } from 'react'
 import { type LoadFigure, loadFigures } from '../lenses/drop'
 import { seenThrough } from '../lenses/lens'
 import { useGuarded } from '../lenses/painted'
-import { placesAround, placesOn, type Wanted } from '../lenses/tags'
+import { placesAround, placesBeside, placesOn, type Wanted } from '../lenses/tags'
 import { useLatest } from '../store/latest'
 import { useView } from '../store/view'
 import { useLettering } from './lettering'
@@ -21,10 +21,12 @@ export const LensFigures = memo(function LensFigures() {
     const measure = measureAt(zoom)
     const onLines = scene.conductors.flatMap(({ id, withReturn, points }): Wanted[] => {
       const ids = withReturn === null ? [id] : [id, withReturn]
-      const { figure, rank } = seenThrough(lens, answers, ids, guarded)
-      return figure === null
-        ? []
-        : [{ key: id, text: figure, rank, places: placesOn(points, measure(figure)[0]) }]
+      const { figure, rank, look } = seenThrough(lens, answers, ids, guarded)
+      if (figure === null) return []
+      const size = measure(figure)
+      // Trouble is told in words also where no stretch is long enough for them.
+      const beside = look.ink === 'danger' ? placesBeside(points, size) : []
+      return [{ key: id, text: figure, rank, places: [...placesOn(points, size[0]), ...beside] }]
     })
     if (lens !== 'drop') return onLines
     const loads = loadFigures(answers.drops)

@@ -2,8 +2,8 @@ import type { Metered, RunAnswer } from '../../engine'
 import { ASIDE, type Look, look, NOT_CHECKED, type Painted, plain } from './look'
 
 const LOOKS: Readonly<Record<Metered, Look>> = {
-  bypasses: look('Bypasses the load-side shunt', 2, { ink: 'danger', dash: [0.7, 0.9] }),
-  shared: look('Measured in part', 1.4, { ink: 'danger', dash: [3, 1] }),
+  bypasses: look('Bypasses the load-side shunt', 2.4, { ink: 'danger', coreMm: 1.2 }),
+  shared: look('Measured in part', 1.5, { ink: 'danger', dash: [3, 1.8] }),
   measured: look('Measured', 0.9),
   'source-side': look('Source side of the shunt', 0.6, { dash: [4, 1, 0.6, 1] }),
   'no-load-shunt': look('No load-side shunt here', 0.3, { ink: 'faint' }),

@@ -4,8 +4,9 @@ import { ASIDE, type Look, look, NOT_CHECKED, type Painted, plain } from './look
 const GUARDED = look('Guarded by it', 1.8, { ink: 'accent' })
 const PROTECTED = look('Protected', 0.5)
 const AHEAD = look('Ahead of the first device', 0.8, { dash: [3, 0.9, 0.6, 0.9] })
-const TOO_MUCH = look('Device too big, sources add up, thin return', 1.4, { ink: 'danger', dash: [2.4, 1] })
-const NONE = look('No protection', 2.4, { ink: 'danger', dash: [0.6, 0.8] })
+const TOO_MUCH = look('Device too big, sources add up, thin return', 1.5, { ink: 'danger', dash: [3, 1.8] })
+// An empty tube: nothing in it holds the current back.
+const NONE = look('No protection', 2.6, { ink: 'danger', coreMm: 1.3 })
 
 export const PROTECTION_LOOKS: readonly Look[] = [NONE, TOO_MUCH, AHEAD, PROTECTED, GUARDED, NOT_CHECKED]
 

@@ -81,6 +81,18 @@ export function placesOn(points: readonly XY[], width: number): Place[] {
   )
 }
 
+/** Places beside the middles of the straight stretches of a line, the longest first, whatever their length. */
+export function placesBeside(points: readonly XY[], size: readonly [number, number]): Place[] {
+  const stretches = points.slice(1).map((b, i) => ({ a: points[i]!, b }))
+  const length = ({ a, b }: (typeof stretches)[number]) => Math.abs(b[0] - a[0]) + Math.abs(b[1] - a[1])
+  return stretches
+    .sort((s, t) => length(t) - length(s))
+    .flatMap(({ a, b }) => {
+      const middle = { x: (a[0] + b[0]) / 2 - 1, y: (a[1] + b[1]) / 2 - 1, w: 2, h: 2 }
+      return placesAround(middle, size).slice(0, -1)
+    })
+}
+
 /** Places around a box for a text: below, above, beside it, then at its corners, then on it. */
 export function placesAround({ x, y, w, h }: Box, [tw, th]: readonly [number, number]): Place[] {
   const gap = 0.5
