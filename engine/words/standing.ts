@@ -20,7 +20,7 @@ export function standingWords(design: Design, date = design.settings.date): Stan
       return {
         revision: design.settings.revision,
         called: design.settings.revision && `draft ${design.settings.revision}`,
-        status: 'Draft, not issued',
+        status: 'Not issued',
         date,
         issued: false,
       }

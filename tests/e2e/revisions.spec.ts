@@ -22,7 +22,7 @@ test('a revision is issued, changed against, compared on the drawing, and taken 
 
   await test.step('issuing asks for a name and a reason, and freezes the state', async () => {
     await stage(page, 'Revisions').click()
-    await expect(standing).toContainText('Draft, not issued')
+    await expect(standing).toContainText('Not issued')
     await expect(page.getByRole('button', { name: 'Issue revision A' })).toBeDisabled()
     await issue(page, 'For the workshop')
     await expect(standing).toHaveText('AIssued')
