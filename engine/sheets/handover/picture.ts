@@ -6,23 +6,37 @@ import { moved, textMark } from '../block'
 import type { FlowBlock } from '../flow'
 import { together } from '../flow'
 import { widthOf } from '../measure'
-import { BODY, lines, SMALL } from './type'
+import { BODY, headingLines, lines, SMALL, titleBlocks } from './type'
 
-/** Heights tried, the largest first: the picture stands on one page. */
-const HEIGHTS: readonly Millimetres[] = [BODY, 4.1, 3.8, SMALL, 3.3, 3.1, 2.9, 2.7, 2.5, 2.2, 1.8]
+/** Heights tried, the largest first, for a picture on one page. */
+const HEIGHTS: readonly Millimetres[] = [BODY, 4.1, 3.8, SMALL, 3.3, 3.1, 2.9, 2.7, 2.5]
 const GAP = 3
 const PAD = 2.2
 const ARROW = 8
 
-/** The system as blocks in three bands, power flowing down. */
-export function pictureBlock(picture: PictureWords, width: Millimetres, page: Millimetres): FlowBlock {
-  let block: FlowBlock = { h: 0, marks: [] }
+/** The system as blocks in three bands, power flowing down; where a page is too small for them, as a list. */
+export function pictureBlocks(picture: PictureWords, width: Millimetres, page: Millimetres): FlowBlock[] {
   for (const height of HEIGHTS) {
-    block = drawn(picture, width, height)
-    if (block.h < page * 0.96) return block
+    const block = drawn(picture, width, height)
+    if (block.h < page * 0.96) return [block]
   }
-  return block.h < page ? block : shortened(picture, width, page)
+  return listedBlocks(picture, width)
 }
+
+const listedBlocks = ({ charging, stores, divided, note }: PictureWords, width: Millimetres): FlowBlock[] => [
+  ...[charging, stores, divided].flatMap(({ title, blocks }) =>
+    blocks.length === 0
+      ? []
+      : [
+          ...headingLines(title, width),
+          ...blocks.flatMap((b) => [
+            ...titleBlocks(b.title, b.place, width),
+            ...b.lines.flatMap((text) => lines(text, width)),
+          ]),
+        ],
+  ),
+  ...lines(note, width),
+]
 
 function drawn({ charging, stores, divided, note }: PictureWords, width: Millimetres, height: Millimetres) {
   const bands = [charging, stores, divided].filter((b) => b.blocks.length > 0)
@@ -94,32 +108,3 @@ function insideOf(block: PictureBand['blocks'][number], width: Millimetres, heig
     ],
   }
 }
-
-/** Where even the smallest type is too large, only the first blocks of each band, and how many follow. */
-function shortened(picture: PictureWords, width: Millimetres, page: Millimetres): FlowBlock {
-  const smallest = HEIGHTS.at(-1)!
-  let most = Math.max(...[picture.charging, picture.stores, picture.divided].map((b) => b.blocks.length))
-  let block = drawn(picture, width, smallest)
-  while (block.h >= page && most > 1) {
-    most = Math.floor(most / 2)
-    block = drawn(
-      {
-        ...picture,
-        charging: firstOf(picture.charging, most),
-        stores: firstOf(picture.stores, most),
-        divided: firstOf(picture.divided, most),
-      },
-      width,
-      smallest,
-    )
-  }
-  return block
-}
-
-const firstOf = ({ title, blocks }: PictureBand, most: number): PictureBand => ({
-  title,
-  blocks:
-    blocks.length <= most
-      ? blocks
-      : [...blocks.slice(0, most), { title: `+ ${blocks.length - most}`, place: '', lines: [] }],
-})

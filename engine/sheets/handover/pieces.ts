@@ -6,7 +6,7 @@ import type { FlowBlock } from '../flow'
 import { listBlocks, together } from '../flow'
 import { warningSign } from '../warningsign'
 import { findBlocks } from './finds'
-import { pictureBlock } from './picture'
+import { pictureBlocks } from './picture'
 import { BODY, headingLines, lines, ruleBlock, titleBlocks } from './type'
 
 /** Blocks of one piece of the book, for a column of a width and a page of a height. */
@@ -32,7 +32,7 @@ export function pieceBlocks(piece: Piece, width: Millimetres, page: Millimetres)
     case 'caution':
       return cautionBlocks(piece, width)
     case 'picture':
-      return [pictureBlock(piece.picture, width, page)]
+      return pictureBlocks(piece.picture, width, page)
   }
 }
 
