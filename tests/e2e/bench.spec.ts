@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs'
+import AxeBuilder from '@axe-core/playwright'
 import { expect, type Locator, type Page, test } from 'playwright/test'
 import { apply, builtEdit, type Design, readDesign, tickEdit, writeDesign } from '../../engine'
 import { conductorNumbered } from '../build'
@@ -236,6 +237,29 @@ test('the file of another device is joined in one step: counts, what both record
   await hands.take('3', 'W3')
   await expect(hands.step('Cut')).toHaveAttribute('aria-pressed', 'true')
 })
+
+for (const scheme of ['light', 'dark'] as const)
+  test(`no accessibility faults on the bench page on ${scheme} paper`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' })
+    const faults = async () => {
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa'])
+        .analyze()
+      return violations.flatMap((v) => v.nodes.map((n) => `${v.id}: ${n.target.join(' ')}`))
+    }
+    const hands = new BenchHands(page)
+    await hands.begin()
+    await hands.take('2', 'W2')
+    await hands.step('Cut').tap()
+    await hands.otherwise()
+    await hands.card.getByLabel('Actual size').selectOption({ label: '6 mm²' })
+    await expect(hands.card.getByRole('alert')).toContainText('against')
+    expect(await faults()).toEqual([])
+    await hands.button('Built otherwise (1)').tap()
+    expect(await faults()).toEqual([])
+    await hands.button('Merge a file').tap()
+    expect(await faults()).toEqual([])
+  })
 
 /** The small van as a phone in the vehicle has it. */
 function otherDevice(): Design {
