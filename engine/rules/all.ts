@@ -20,6 +20,7 @@ import { fuseLoad } from './fuseload'
 import { hotWindow } from './hotwindow'
 import { inrush } from './inrush'
 import { leastSize } from './leastsize'
+import { leftBehind } from './leftbehind'
 import { sourceLoop } from './loop'
 import { looseEnd } from './looseend'
 import { lugFit } from './lugfit'
@@ -113,6 +114,7 @@ export const RULES: readonly Rule[] = [
   crowded,
   lugFit,
   builtOtherwise,
+  leftBehind,
   leastSize,
   frameBond,
   looseEnd,

@@ -51,6 +51,17 @@ function endWords(design: Design, end: { readonly part: string; readonly termina
 }
 
 export const benchWords: Readonly<Record<string, Wording>> = {
+  A2: (f) => {
+    const number = textFact(f, 'number') || 'A conductor'
+    const fastened = textFact(f, 'fastened') === 'true'
+    return {
+      title: 'Made, but not in the drawing any more',
+      text: `${number} is recorded as ${fastened ? 'terminated' : 'begun'} by the workshop, but the drawing does not have it any more. ${fastened ? 'It may hang in the vehicle, and no figure reckons with it.' : 'No figure reckons with it.'}`,
+      todo: fastened
+        ? 'Have it taken out, or draw it again.'
+        : 'Put it aside at the bench, or draw it again.',
+    }
+  },
   A1: (f, d) => {
     const what = textFact(f, 'what') as BuiltWhat
     const read = (fact: string): Value => {

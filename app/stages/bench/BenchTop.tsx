@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react'
-import { type BenchCard, benchProgress, differencesOf } from '../../../engine'
+import { type BenchCard, benchProgress, differencesOf, keptAside } from '../../../engine'
 import { useOpen } from '../../store/open'
 import { FindNumber } from './FindNumber'
 import { type BenchView, showView, useLooking } from './looking'
@@ -11,7 +11,7 @@ export function BenchTop({ cards }: { cards: readonly BenchCard[] }) {
   const design = useOpen((s) => s.design)
   const view = useLooking((s) => s.view)
   const [other, setOther] = useState(false)
-  const otherwise = useMemo(() => differencesOf(design).length, [design])
+  const otherwise = useMemo(() => differencesOf(design).length + keptAside(design).length, [design])
   const views: readonly (readonly [BenchView, string])[] = [
     ['conductor', 'Conductor'],
     ['list', 'List'],

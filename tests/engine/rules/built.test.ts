@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { apply } from '../../../engine/edit/apply'
-import { builtEdit } from '../../../engine/edit/bench'
+import { builtEdit, tickEdit } from '../../../engine/edit/bench'
 import type { BuiltFact } from '../../../engine/model/bench'
 import type { Design } from '../../../engine/model/design'
 import { analyse } from '../../../engine/rules/analyse'
@@ -63,6 +63,28 @@ describe('A1: built otherwise than drawn', () => {
     const result = apply(d, findings(d, 'A1')[0]!.fix!.edit)
     expect(!result.refused && conductorNumbered(result.design, 'W3').size).toBe('4mm2')
     expect(!result.refused && findings(result.design, 'A1')).toEqual([])
+  })
+})
+
+describe('A2: made, but not in the drawing any more', () => {
+  const now = { at: '2026-03-04T09:30:00.000Z', by: 'tablet' }
+  const ticked = (step: 'cut' | 'terminated', done = true): Design => {
+    const result = apply(drawn, tickEdit(drawn, conductorNumbered(drawn, 'W3'), step, done, now))
+    if (result.refused) throw new Error(result.why)
+    return result.design
+  }
+  const without = (d: Design): Design => ({ ...d, conductors: d.conductors.filter((c) => c.number !== 'W3') })
+
+  test('a conductor that hangs in the vehicle is a warning, one that was only begun a note', () => {
+    const [hangs] = findings(without(ticked('terminated')), 'A2')
+    expect(hangs).toMatchObject({ level: 'warning', facts: { number: 'W3', fastened: true } })
+    expect(sentence(hangs!, without(ticked('terminated'))).text).toContain('W3 is recorded as terminated')
+    expect(findings(without(ticked('cut')), 'A2').map((f) => f.level)).toEqual(['note'])
+  })
+
+  test('while it is in the drawing, or nothing is done on it, there is nothing to say', () => {
+    expect(findings(ticked('terminated'), 'A2')).toEqual([])
+    expect(findings(without(ticked('cut', false)), 'A2')).toEqual([])
   })
 })
 
