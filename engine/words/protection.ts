@@ -25,7 +25,7 @@ export const protectionWords: Readonly<Record<string, Wording>> = {
     const returns = returnsToo(f, d)
     return {
       title: 'No protection',
-      text: `${from} reaches ${name}${behind.length > 0 ? `, and through it ${listed(behind)},` : ''} through no fuse or breaker${way.length > 0 ? ` (by way of ${listed(way)})` : ''}. A short on ${any} would be fed without limit${returns === '' ? '' : `, and so would ${returns}`}.${ahead}`,
+      text: `${from} reaches ${name}${behind.length > 0 ? `, and through it ${listed(behind)},` : ''} through no fuse or breaker${way.length > 0 ? ` (by way of ${listed(way)})` : ''}. A short on ${any} would be fed without limit${returns === '' ? '' : `, and ${returns} would carry it without limit`}.${ahead}`,
       todo: `Fit a fuse or breaker between ${from} and ${name}, at the source, or land ${name} on a fused way${short ? `, or bring the device behind it to within ${figure(allowedM, 'm')} of the source` : ''}.`,
     }
   },
