@@ -223,7 +223,8 @@ export { CAUTIONS, LAST_WORD } from './sheets/cautions'
 export { type AnalysedState, allChangeRows, analysedState } from './sheets/compared/changelist'
 export { sceneMarks } from './sheets/compared/scenemarks'
 export { handoverSheets } from './sheets/handover/sheets'
-export { LABEL_KINDS, type Label, type LabelKind, labelsOf } from './sheets/labelsheets/labels'
+export { LABEL_KINDS, type Label, type LabelKind, type LabelSign } from './sheets/labelsheets/label'
+export { labelsOf } from './sheets/labelsheets/labels'
 export { type LabelSheetOptions, labelSheets } from './sheets/labelsheets/labelsheets'
 export { labelTable } from './sheets/labelsheets/labeltable'
 export { sceneOf } from './sheets/makescene'
@@ -283,7 +284,7 @@ export type { Figured } from './tables/figure'
 export { type BandGate, clearsBy, type FuseBand, fuseBand, holdsAtLeast } from './tables/fuseband'
 export { type FuseForm, fuseColour, nextRating, RATINGS } from './tables/fuseratings'
 export { clearsWithin, FUSE_TIMES, type FuseTimes, holdsFor, type TimeGate } from './tables/fusetimes'
-export { LABEL_STOCKS, type LabelStock } from './tables/labelstock'
+export { LABEL_STOCKS, type LabelStock, ownStock, sleeveFor } from './tables/labelstock'
 export { ARTICLE_BOUNDS, type Article, MAKING_BOUNDS, type Making, USUAL_MAKING } from './tables/making'
 export { OWN_BOUNDS, OWN_RULES, type OwnRules } from './tables/ownrules'
 export { OWN_CONDUCTOR_BOUNDS, type OwnConductor } from './tables/ownsizes'
@@ -309,6 +310,7 @@ export {
   foundWords,
   momentWords,
   STATE_WORDS,
+  signedWords,
   signingWords,
   whoWhen,
 } from './words/commissioning/states'

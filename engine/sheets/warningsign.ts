@@ -1,4 +1,4 @@
-import { outline } from '../kinds/draw'
+import { circle, outline } from '../kinds/draw'
 import type { Mark } from '../model/marks'
 import type { Millimetres } from '../units'
 
@@ -29,6 +29,20 @@ export function warningSign(x: Millimetres, y: Millimetres, w: Millimetres): Mar
       BOLT.flatMap(([px, py]) => [x + px * w, y + py * h]),
       { pen: 'thin', fill: 'ink' },
     ),
+  ]
+}
+
+/** General warning: a triangle with an exclamation mark in it, drawn after the description of ISO 7010 W001; `w` wide. */
+export function generalSign(x: Millimetres, y: Millimetres, w: Millimetres): Mark[] {
+  const h = w * HEIGHT
+  const [middle, top, foot] = [x + w / 2, y + h * 0.32, y + h * 0.7]
+  return [
+    outline([middle, y, x + w, y + h, x, y + h], { pen: 'strong', fill: 'paper' }),
+    outline(
+      [middle - w * 0.05, top, middle + w * 0.05, top, middle + w * 0.025, foot, middle - w * 0.025, foot],
+      { pen: 'thin', fill: 'ink' },
+    ),
+    circle(middle, y + h * 0.82, w * 0.05, { pen: 'thin', fill: 'ink' }),
   ]
 }
 

@@ -1,7 +1,9 @@
 import type { Mark } from '../../model/marks'
 import type { Millimetres } from '../../units'
-import { LARGE, LEAST, TITLE, textMark, USUAL } from '../block'
+import { LARGE, LEAST, moved, TITLE, textMark, USUAL } from '../block'
 import { type Weight, widthOf, wrapTo } from '../measure'
+import { generalSign, signHeight, warningSign } from '../warningsign'
+import type { Label, LabelSign } from './label'
 
 /** Free room inside the edge of a label: printers are off by a millimetre. */
 const PAD: Millimetres = 1.5
@@ -30,9 +32,22 @@ interface Line {
   readonly weight: Weight
 }
 
-/** Words of a label as large as they fit, in the middle of it; the first line is not folded. */
-export function labelMarks(lines: readonly string[], w: Millimetres, h: Millimetres): LabelMarks {
-  const [roomW, roomH] = [w - 2 * PAD, h - 2 * PAD]
+/** Share of the width that a warning sign may take. */
+const SIGN_SHARE = 0.28
+const SIGN_GAP: Millimetres = 1.5
+
+/**
+ * Words of a label as large as they fit, in the middle of it, a warning sign to the left of them; the first line is not
+ * folded. `pad`: free room inside the edge.
+ */
+export function labelMarks(
+  { lines, sign }: Pick<Label, 'lines' | 'sign'>,
+  w: Millimetres,
+  h: Millimetres,
+  pad: Millimetres = PAD,
+): LabelMarks {
+  if (sign) return withSign(lines, sign, w, h, pad)
+  const [roomW, roomH] = [w - 2 * pad, h - 2 * pad]
   for (const [first, others] of HEIGHTS) {
     const set = setIn(lines, first, others, roomW)
     const [head = ''] = lines
@@ -44,6 +59,23 @@ export function labelMarks(lines: readonly string[], w: Millimetres, h: Millimet
   const set: Line[] = []
   for (const line of setIn(lines, LEAST, LEAST, roomW)) if (heightOf([...set, line]) <= roomH) set.push(line)
   return { marks: placed(set, w, h), cut: true }
+}
+
+function withSign(
+  lines: readonly string[],
+  sign: LabelSign,
+  w: Millimetres,
+  h: Millimetres,
+  pad: Millimetres,
+): LabelMarks {
+  const size = Math.min(w * SIGN_SHARE, (h - 2 * pad) / signHeight(1))
+  const left = pad + size + SIGN_GAP - pad
+  const words = labelMarks({ lines }, w - left, h, pad)
+  const draw = sign === 'W012' ? warningSign : generalSign
+  return {
+    marks: [...draw(pad, (h - signHeight(size)) / 2, size), ...moved(words.marks, left, 0)],
+    cut: words.cut,
+  }
 }
 
 const setIn = (

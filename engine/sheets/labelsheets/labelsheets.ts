@@ -1,19 +1,25 @@
 import { rect } from '../../kinds/draw'
 import type { Design } from '../../model/design'
+import { conductorById } from '../../model/lookup'
 import type { Mark } from '../../model/marks'
-import { LABEL_STOCKS, type LabelStock, labelCorner } from '../../tables/labelstock'
+import { sizeIn } from '../../model/sizes'
+import { LABEL_STOCKS, type LabelStock, labelCorner, sleeveFor } from '../../tables/labelstock'
+import type { Millimetres } from '../../units'
 import { listed } from '../../words/names'
 import { moved } from '../block'
 import { paragraph, together } from '../flow'
 import { pageOf } from '../schedules/page'
 import type { Sheet } from '../sheet'
+import { LABEL_KINDS, type Label, type LabelKind } from './label'
 import { labelMarks } from './labelmarks'
-import { LABEL_KINDS, type Label, type LabelKind, labelsOf } from './labels'
+import { labelsOf } from './labels'
 import { rulerBar } from './rulerbar'
 
 export interface LabelSheetOptions {
-  /** Stock for each kind of label. Default: small ones for conductors, ways and parts, large ones for warnings. */
+  /** Stock for each kind of label. Default: small ones for conductors and ways, middle ones for parts, large ones for warnings. */
   readonly stock?: Partial<Readonly<Record<LabelKind, LabelStock>>>
+  /** Markers of conductors on heat-shrink, each on the sleeve that its insulation takes; the others on their stock. */
+  readonly sleeves?: boolean
   /** Labels already used up on the first sheet of each kind. */
   readonly used?: number
   /** Date of issue, ISO 8601. Default: the date of the design. */
@@ -29,33 +35,51 @@ const USUAL_STOCK: Readonly<Record<LabelKind, LabelStock>> = {
 
 /** Sheets of labels at 1:1: a guide on plain paper first, then the labels, each kind on its stock. */
 export function labelSheets(design: Design, options: LabelSheetOptions = {}): readonly Sheet[] {
-  const labels = labelsOf(design)
   const used = Math.max(0, Math.trunc(options.used ?? 0))
-  const kinds = (Object.keys(LABEL_KINDS) as LabelKind[]).map((kind) => ({
-    kind,
-    stock: options.stock?.[kind] ?? USUAL_STOCK[kind],
-    labels: labels.filter((l) => l.kind === kind),
-  }))
-  const filled = kinds.filter((k) => k.labels.length > 0)
   const short: string[] = []
-  const sheets = filled.flatMap((k) => sheetsOf(LABEL_KINDS[k.kind], k.stock, k.labels, used, short))
-  const lines = filled.map((k) => `${LABEL_KINDS[k.kind]}: ${k.labels.length} labels. ${k.stock.title}.`)
+  const lots = lotsOf(design, options)
+  const sheets = lots.flatMap((lot) => sheetsOf(lot, used, short))
+  const lines = lots.map((l) => `${l.title}: ${l.labels.length} labels. ${l.stock.title}.`)
   return [guide(design, lines, short, sheets.length + 1, options.date ?? design.settings.date), ...sheets]
 }
 
-function sheetsOf(
-  title: string,
-  stock: LabelStock,
-  labels: readonly Label[],
-  used: number,
-  short: string[],
-): Sheet[] {
+/** Labels that are printed on one kind of stock. */
+interface Lot {
+  readonly title: string
+  readonly stock: LabelStock
+  readonly labels: readonly Label[]
+}
+
+function lotsOf(design: Design, { stock, sleeves = false }: LabelSheetOptions): Lot[] {
+  const labels = labelsOf(design)
+  const lots = new Map<
+    string,
+    { readonly title: string; readonly stock: LabelStock; readonly labels: Label[] }
+  >()
+  for (const kind of Object.keys(LABEL_KINDS) as LabelKind[])
+    for (const label of labels.filter((l) => l.kind === kind)) {
+      const own = sleeves && kind === 'conductor' ? sleeveOf(design, label) : null
+      const on = own ?? stock?.[kind] ?? USUAL_STOCK[kind]
+      const lot = lots.get(`${kind} ${on.title}`) ?? { title: LABEL_KINDS[kind], stock: on, labels: [] }
+      lots.set(`${kind} ${on.title}`, lot)
+      lot.labels.push(label)
+    }
+  return [...lots.values()].sort((a, b) => (a.title === b.title ? a.stock.h - b.stock.h : 0))
+}
+
+function sleeveOf(design: Design, { conductors: [id] }: Label): LabelStock | null {
+  const conductor = id === undefined ? undefined : conductorById(design, id)
+  const over = conductor && sizeIn(design, conductor.size)?.overallMm
+  return over ? sleeveFor(over) : null
+}
+
+function sheetsOf({ title, stock, labels }: Lot, used: number, short: string[]): Sheet[] {
   const perSheet = stock.columns * stock.rows
   const skip = used % perSheet
   const pages: Mark[][] = Array.from({ length: Math.ceil((skip + labels.length) / perSheet) }, () => [])
   labels.forEach((label, i) => {
     const [x, y] = labelCorner(stock, (skip + i) % perSheet)
-    const { marks, cut } = labelMarks(label.lines, stock.w, stock.h)
+    const { marks, cut } = labelMarks(onLow(label, stock), stock.w, stock.h, stock.pad)
     if (cut) short.push(`${label.lines[0]} ${label.place}`)
     pages[Math.floor((skip + i) / perSheet)]!.push(...moved(marks, x, y))
   })
@@ -67,6 +91,11 @@ function sheetsOf(
     links: [],
   }))
 }
+
+/** On a low label, as a sleeve is, all words stand on one line. */
+const onLow = (label: Label, { h }: LabelStock): Pick<Label, 'lines' | 'sign'> =>
+  h >= LOW || label.sign ? label : { lines: [label.lines.join('  ')] }
+const LOW: Millimetres = 9
 
 /** How to print, two bars to measure, the sizes that are used, and what was cut short. */
 function guide(
@@ -82,6 +111,10 @@ function guide(
     paragraph('Printing the labels', w, { height: 3.5, weight: 'bold', after: 3 }),
     paragraph('Print at 100 %, without fitting to the page. Measure both bars: each is 100 mm long.', w),
     paragraph('Print one sheet on plain paper first and hold it against the stock, in front of a light.', w),
+    paragraph(
+      'Warnings read best on yellow stock. Signs are drawn after ISO 7010: W001 general, W012 electricity.',
+      w,
+    ),
     paragraph('Sizes of stock are common ones, from memory: those of the sheet at hand prevail.', w, {
       after: 3,
     }),
@@ -108,7 +141,7 @@ function guide(
       ...rulerBar(x + 2, bar, true),
       rect(x + 40, bar + 25, LABEL_STOCKS.small.w, LABEL_STOCKS.small.h, { pen: 'thin', dash: true }),
       ...moved(
-        labelMarks(['38.1 × 21.2', 'mm'], LABEL_STOCKS.small.w, LABEL_STOCKS.small.h).marks,
+        labelMarks({ lines: ['38.1 × 21.2', 'mm'] }, LABEL_STOCKS.small.w, LABEL_STOCKS.small.h).marks,
         x + 40,
         bar + 25,
       ),

@@ -1,7 +1,8 @@
 import type { Design } from '../../model/design'
 import { words } from '../schedules/columns'
 import type { Column, Schedule } from '../schedules/schedule'
-import { LABEL_KINDS, labelsOf } from './labels'
+import { LABEL_KINDS } from './label'
+import { labelsOf } from './labels'
 
 const COLUMNS = [
   words('kind', 'Kind', 18, { band: true }),
@@ -9,6 +10,7 @@ const COLUMNS = [
   words('line1', 'Line 1', 16),
   words('line2', 'Line 2', 24),
   words('line3', 'Line 3', 24),
+  words('sign', 'Sign (ISO 7010)', 8),
 ] as const satisfies readonly Column[]
 
 type Key = (typeof COLUMNS)[number]['key']
@@ -18,7 +20,7 @@ export const labelTable = (design: Design): Schedule<Key> => ({
   key: 'labels',
   title: 'Labels',
   columns: COLUMNS,
-  rows: labelsOf(design).map(({ key, kind, place, lines, parts, conductors }) => ({
+  rows: labelsOf(design).map(({ key, kind, place, lines, sign, parts, conductors }) => ({
     key,
     name: lines[0] ?? '',
     cells: {
@@ -27,6 +29,7 @@ export const labelTable = (design: Design): Schedule<Key> => ({
       line1: lines[0] ?? '',
       line2: lines[1] ?? '',
       line3: lines[2] ?? '',
+      sign: sign ?? '',
     },
     parts,
     conductors,

@@ -1,8 +1,8 @@
 import { textMark, USUAL } from '../block'
 import type { Sheet } from '../sheet'
 
-/** Right of the last field of the frame, between its two lines; far enough from the edge for any printer. */
-const RIGHT = 12
+/** In the corner of the frame, between its two lines, clear of the numeral of the last field. */
+const RIGHT = 6.5
 const ABOVE_EDGE = 6.3
 
 /** A sheet with its number in the pack, and how many pages the pack has. */

@@ -30,6 +30,7 @@ const COLUMNS = [
   figures('cut', 'Cut length', 'm', 6, { decimals: 2, below: 'length' }),
   figures('sleeve', 'Sleeve over', 'mm', 6, { decimals: 1, below: 'size' }),
   figures('current', 'Worst case', 'A', 6),
+  figures('bears', 'Bears', 'A', 6, { below: 'current' }),
   figures('drop', 'Drop', 'V', 5, { decimals: 2, below: 'current' }),
   words('protection', 'Protection', 16),
   words('remark', 'Remark', 20, { below: 'protection' }),
@@ -61,6 +62,7 @@ export function conductorSchedule(
     notes: [
       `Length is one way, as drawn. Cut length adds ${figure(making.allowanceM, 'm')} at each end for making up (${allowanceSource(design)}); trim to fit: what stands ahead of a fuse is not to be longer than drawn.`,
       'Worst case is the greatest current that the conductor can ever have to carry. Drop is what it takes of the worst-case voltage drop of the load that loses most in it; empty where no load hangs on it.',
+      'Bears: the greatest current for good, as laid and in the surroundings of the design.',
       'Sleeve over: diameter over the insulation that a sleeve has to pass; barrels of lugs are thicker.',
       'Colours by the letters of IEC 60757. Data leads and mains have no lugs here: mains is for licensed persons only.',
     ],
@@ -94,6 +96,7 @@ function cellsOf(
     cut: c.lengthM === null ? NO_LENGTH : cutLength(c.lengthM, making),
     sleeve: sleeveOver(design, c, nature) ?? '',
     current: powered ? ampsCell(run.design, design) : '',
+    bears: bearsCell(run, design),
     drop: drop === undefined ? '' : rounded(drop, 2),
     protection: !powered
       ? ''
@@ -129,10 +132,19 @@ function remarkOf(design: Design, c: Conductor, nature: Nature, run: RunAnswer |
     .join('; ')
 }
 
-/** What it bears, where that is less than the table says, with what lowers it. */
+function bearsCell(run: RunAnswer | undefined, design: Design): ScheduleCell {
+  if (!run || carriesNone(run)) return ''
+  return 'value' in run.ampacity
+    ? rounded(run.ampacity.value.amps, 1)
+    : { notKnown: whyNot(run.ampacity, design) }
+}
+
+/** What lowers what it bears, besides the surroundings, which are the same for all. */
 function loweredTo(run: RunAnswer | undefined): string[] {
-  if (!run || !('value' in run.ampacity) || run.ampacity.value.factors.length === 0) return []
-  return [`bears ${figure(run.ampacity.value.amps, 'A')} (${factorWords(run.ampacity.value)})`]
+  if (!run || !('value' in run.ampacity)) return []
+  const { amps, factors } = run.ampacity.value
+  if (factors.every((f) => f.name === 'surroundings')) return []
+  return [`bears ${figure(amps, 'A')} (${factorWords(run.ampacity.value)})`]
 }
 
 /** What each conductor takes, V, of the worst drop of the load that loses most in it. */

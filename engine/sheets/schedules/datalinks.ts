@@ -14,11 +14,11 @@ const COLUMNS = [
   words('number', 'No.', 5),
   words('device', 'Device', 24),
   words('port', 'Its port', 18),
-  words('plug', 'Plug', 18, { below: 'port' }),
+  words('plug', 'Plug', 18),
   words('location', 'Location', 14),
   words('hub', 'To', 24),
   words('hubPort', 'Port', 18),
-  words('hubPlug', 'Plug there', 18, { below: 'hubPort' }),
+  words('hubPlug', 'Plug there', 18),
   figures('length', 'Length', 'm', 7, { decimals: 2 }),
   words('remark', 'Remark', 20),
 ] as const satisfies readonly Column[]

@@ -3,11 +3,14 @@ import {
   analyse,
   csvOf,
   LABEL_STOCKS,
+  type LabelStock,
   labelSheets,
   labelsOf,
   labelTable,
+  ownStock,
   type Sheet,
   schedulesOf,
+  sleeveFor,
   type TextMark,
   widthOf,
 } from '../../../../engine/index'
@@ -20,7 +23,7 @@ import { readCsv } from '../schedules/readcsv'
 const texts = ({ marks }: Sheet): TextMark[] => marks.filter((m) => m.is === 'text')
 
 /** Label of the stock that holds a text whole; null where it crosses an edge. */
-function holder(t: TextMark, stock: (typeof LABEL_STOCKS)[keyof typeof LABEL_STOCKS]): number | null {
+function holder(t: TextMark, stock: LabelStock): number | null {
   const half = widthOf(t.text, t.height, t.weight) / 2
   for (let place = 0; place < stock.columns * stock.rows; place++) {
     const [x, y] = labelCorner(stock, place)
@@ -86,6 +89,21 @@ describe('labels', () => {
         expect(l.lines.join(' ')).not.toMatch(/\bsafe|complian/i)
   })
 
+  it('carry the sign for electricity where there is mains, the general one elsewhere, and say how all is isolated', () => {
+    const van = DEMOS[0]!.make()
+    const warnings = labelsOf(van).filter((l) => l.kind === 'warning')
+    const mains = warnings.filter((l) => l.lines[0]!.startsWith('MAINS'))
+    expect(mains.length).toBeGreaterThan(0)
+    for (const l of mains) expect(l.sign).toBe('W012')
+    for (const l of warnings.filter((w) => w.lines[0]!.startsWith('BATTERY'))) expect(l.sign).toBe('W001')
+    const isolate = warnings.find((l) => l.lines[0] === 'ISOLATE BEFORE WORK')!
+    for (const { kind, designation } of van.parts)
+      if (['isolator', 'pv-array', 'alternator'].includes(kind))
+        expect(isolate.lines[1]).toContain(designation)
+    const bare = labelsOf(benchDesign()).filter((l) => l.sign === 'W012')
+    expect(bare).toEqual([])
+  })
+
   it('come as a table for label printers, one row each', () => {
     const [head, ...rows] = readCsv(csvOf(labelTable(benchDesign())).slice(1))
     expect(head!.slice(0, 4)).toEqual(['Kind', 'Where', 'Line 1', 'Line 2'])
@@ -110,7 +128,8 @@ describe('label sheets', () => {
           expect(holder(t, stockOf(s.title)), `${s.title}: ${t.text}`).not.toBeNull()
           expect(t.height).toBeGreaterThanOrEqual(1.8)
         }
-      const words = sheets.flatMap((s) => texts(s).map((t) => t.text))
+      const markers = sheets.filter((s) => s.title.startsWith('Conductor'))
+      const words = markers.flatMap((s) => texts(s).map((t) => t.text))
       for (const c of design.conductors) expect(words.filter((w) => w === c.number).length).toBe(2)
     })
 
@@ -129,8 +148,41 @@ describe('label sheets', () => {
     for (const t of texts(markers)) expect(holder(t, LABEL_STOCKS.sleeves)).not.toBeNull()
   })
 
+  it('puts markers on the heat-shrink that passes over the insulation and shrinks on to it', () => {
+    const van = DEMOS[0]!.make()
+    const sheets = labelSheets(van, { sleeves: true })
+    const words = sheets.flatMap((s) => texts(s).map((t) => t.text))
+    for (const c of van.conductors)
+      expect(words.filter((w) => new RegExp(`^${c.number}( |$)`).test(w)).length, c.number).toBe(2)
+    for (const over of [1.9, 2.8, 4.4, 6.5, 11.6]) {
+      const { h } = sleeveFor(over)!
+      // Flat width is half the circumference; heat-shrink of 2:1 goes down to half its diameter.
+      const inner = (2 * h) / Math.PI
+      expect(inner).toBeGreaterThan(over)
+      expect(inner / 2).toBeLessThan(over)
+    }
+    expect(sleeveFor(60)).toBeNull()
+  })
+
+  it('takes a size of one’s own', () => {
+    const own = ownStock({
+      paperW: 100,
+      paperH: 60,
+      columns: 2,
+      rows: 3,
+      w: 45,
+      h: 15,
+      pitchX: 50,
+      pitchY: 20,
+    })
+    const sheets = labelSheets(benchDesign(), { stock: { way: own } })
+    const ways = sheets.find((s) => s.title === 'Fuse ways')!
+    expect([ways.w, ways.h]).toEqual([100, 60])
+    for (const t of texts(ways)) expect(holder(t, own)).not.toBeNull()
+  })
+
   it('says so where words have no room, and stays inside the label', () => {
-    const long = labelMarks(['X'.repeat(80), 'word '.repeat(80)], 30, 12)
+    const long = labelMarks({ lines: ['X'.repeat(80), 'word '.repeat(80)] }, 30, 12)
     expect(long.cut).toBe(true)
     for (const m of long.marks)
       if (m.is === 'text') {
