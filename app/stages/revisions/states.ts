@@ -12,13 +12,14 @@ export const issuedKey = (number: string): string => `issued ${number}`
 
 /** Every state of a design, the oldest first, the present one last but for what was built otherwise. */
 export function statesOf(design: Design): readonly StateChoice[] {
+  const built = builtOf(design) !== design
   return [
     ...(design.revisions ?? []).map(({ number, date }) => ({
       key: issuedKey(number),
       title: `Revision ${number}, ${date}`,
     })),
-    { key: NOW, title: 'As it is now' },
-    ...(asBuilt(design) === design ? [] : [{ key: BUILT, title: 'As built' }]),
+    { key: NOW, title: built ? 'As drawn now' : 'As it is now' },
+    ...(built ? [{ key: BUILT, title: 'As built' }] : []),
   ]
 }
 
@@ -29,11 +30,11 @@ export function stateOf(design: Design, key: string): Design | null {
   return issuedDesign(design, key.slice(issuedKey('').length))
 }
 
-const built = new WeakMap<Design, Design>()
+const builtBefore = new WeakMap<Design, Design>()
 
 function builtOf(design: Design): Design {
-  const known = built.get(design) ?? asBuilt(design)
-  built.set(design, known)
+  const known = builtBefore.get(design) ?? asBuilt(design)
+  builtBefore.set(design, known)
   return known
 }
 
@@ -41,7 +42,7 @@ function builtOf(design: Design): Design {
 export function usualPair(design: Design): { readonly from: string; readonly to: string } {
   const revisions = design.revisions ?? []
   const { issued } = standingWords(design)
-  if (asBuilt(design) !== design) return { from: NOW, to: BUILT }
+  if (builtOf(design) !== design) return { from: NOW, to: BUILT }
   const before = issued ? (revisions.at(-2) ?? revisions.at(-1)) : revisions.at(-1)
   return { from: before ? issuedKey(before.number) : NOW, to: NOW }
 }

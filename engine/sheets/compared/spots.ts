@@ -1,6 +1,7 @@
 import type { Comparison } from '../../calc/compare/changes'
 import { boxOf } from '../../kinds/place'
 import type { Design } from '../../model/design'
+import { partById } from '../../model/lookup'
 import type { Millimetres } from '../../units'
 import { around, extentOf } from '../extent'
 import type { Area } from '../paper'
@@ -17,7 +18,7 @@ const AROUND: Millimetres = 3
 /**
  * Where on a drawing of the later state something has changed: round parts with their words, round the words of
  * conductors, round texts and the names of outlines; where something was taken out, round the terminals that it hung on
- * and the place where it was, if that is free now. What has only moved has no spot. Linear in the drawing.
+ * and, on the same drawing, the place where it was, if that is free now. What has only moved has no spot. Linear.
  */
 export function changedSpots(drawn: Drawn, comparison: Comparison, before: Design, after: Design): Area[] {
   const { parts, conductors, zones, texts } = comparison
@@ -48,8 +49,10 @@ export function changedSpots(drawn: Drawn, comparison: Comparison, before: Desig
       .filter((p) => parts.removed.includes(p.id))
       .flatMap((p) => {
         const was = boxOf(p, before.conductors)
-        const seen = gonePorts.some(({ conductor: c }) => c.from.part === p.id || c.to.part === p.id)
-        return seen && inTheWay(drawn, was) ? [] : [was]
+        const hung = before.conductors.filter((c) => c.from.part === p.id || c.to.part === p.id)
+        const seen = hung.some((c) => gonePorts.some((port) => port.conductor === c))
+        const elsewhere = !seen && hung.some((c) => [c.from, c.to].some((end) => partById(after, end.part)))
+        return elsewhere || (seen && inTheWay(drawn, was)) ? [] : [was]
       }),
   ]
 }
