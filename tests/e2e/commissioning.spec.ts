@@ -45,7 +45,7 @@ test('measured, failed, retested, signed: without the network, and nothing of it
     await page.keyboard.press('PageUp')
     await expect(page.getByText(/^Step 1 of/)).toBeVisible()
     await steps
-      .getByRole('button', { name: /Battery alone/ })
+      .getByRole('button', { name: /Battery under load/ })
       .first()
       .click()
     await expect(page.getByRole('list', { name: 'Cautions before this step' })).toContainText('short circuit')

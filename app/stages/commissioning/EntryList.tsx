@@ -1,4 +1,4 @@
-import { type EntryRecord, entryNotes, foundWords, whoWhen } from '../../../engine'
+import { type EntryRecord, entryNotes, foundWords, signedWords, whoWhen } from '../../../engine'
 import { StateMark } from './StateMark'
 
 /** What was entered, newest first: what failed stays in sight beside what was retested. */
@@ -12,11 +12,13 @@ export function EntryList({ entries }: { entries: readonly EntryRecord[] }) {
           <strong>{foundWords(e)}</strong>
           <span>{whoWhen(e.entry)}</span>
           {e.entry.remark !== '' && <em>{e.entry.remark}</em>}
-          {entryNotes(e).map((note) => (
-            <span key={note} className="note">
-              {note}
-            </span>
-          ))}
+          {[...entryNotes(e), signedWords(e)]
+            .filter((note) => note !== '')
+            .map((note) => (
+              <span key={note} className="note">
+                {note}
+              </span>
+            ))}
         </li>
       ))}
     </ol>

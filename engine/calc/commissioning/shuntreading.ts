@@ -39,10 +39,19 @@ export function shuntReadings(
         instrument: 'display',
         at: [probe(part)],
         conductors: [],
-        expected: because ?? shuntExpected(rig, part, shows, clamp),
+        expected: because ?? untrue(points, part) ?? shuntExpected(rig, part, shows, clamp),
       },
     ]
   })
+}
+
+/** As drawn the shunt shows something else than it should: a reading like that proves nothing, whatever it is. */
+function untrue(points: readonly OperatingPoint[], part: string): Expected | null {
+  const wrong = points.some((p) => {
+    const { off = 0, truth = 0 } = p.shunts.get(part) ?? {}
+    return Math.abs(off) > DISPLAY_SHARE * Math.abs(truth) + DISPLAY_AMPS
+  })
+  return wrong ? notKnown('untrue-as-drawn', [part]) : null
 }
 
 function shuntExpected(rig: Rig, part: string, shows: readonly number[], clamp: ClampOf | null): Expected {

@@ -75,6 +75,7 @@ export type NotExpected =
   | 'no-alert'
   | 'no-lead'
   | 'joined-as-drawn'
+  | 'untrue-as-drawn'
   | 'not-joined'
 
 export type Expected =

@@ -4,7 +4,7 @@ import type { Design } from '../../model/design'
 import type { Millimetres } from '../../units'
 import { INSTRUMENT_WORDS } from '../../words/commissioning/readings'
 import { monitorWords } from '../../words/commissioning/setting'
-import { countsWords, entryNotes, foundWords, signingWords, whoWhen } from '../../words/commissioning/states'
+import { countsWords, foundWords, signedWords, signingWords, whoWhen } from '../../words/commissioning/states'
 import { LEAST, textMark } from '../block'
 import { type FlowBlock, heading, listBlocks, small } from '../flow'
 
@@ -44,7 +44,7 @@ export function goneBlocks({ gone }: CommissioningRecord, width: Millimetres): F
         e.result === 'passed' ? 'pass' : 'fail',
         whoWhen(e.entry),
         remark,
-        ...entryNotes(e).slice(1),
+        signedWords(e),
       ]
       return small(words.filter((w) => w !== '').join(' · '), width)
     }),

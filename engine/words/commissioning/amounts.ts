@@ -57,5 +57,6 @@ const REASONS: Readonly<Record<NotExpected, (who: string) => string>> = {
   'no-alert': () => 'the design has no cut-out with a typed voltage that the alert could stay above',
   'no-lead': (who) => `no data lead is drawn to ${who}`,
   'joined-as-drawn': (who) => `as drawn, ${who} are joined by another way`,
+  'untrue-as-drawn': (who) => `as drawn, ${who} does not show the truth in this state; see the findings`,
   'not-joined': (who) => `as drawn, ${who} is joined to no battery`,
 }

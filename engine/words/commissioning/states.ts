@@ -56,8 +56,8 @@ export const whoWhen = ({ by, at }: { readonly by: string; readonly at: string }
 /** A moment as the clock on the wall showed it. */
 export const momentWords = (at: string): string => at.slice(0, 16).replace('T', ' ')
 
-/** What an entry was held against, where that is not what is expected now; and how it stands to the signatures. */
-export function entryNotes({ entry, outOfDate, signed, afterSigning }: EntryRecord): readonly string[] {
+/** What an entry was held against, where that is not what is expected now; and whether it came after a signature. */
+export function entryNotes({ entry, outOfDate, afterSigning }: EntryRecord): readonly string[] {
   const { expected, unit } = entry
   const bounds =
     expected === null
@@ -65,12 +65,11 @@ export function entryNotes({ entry, outOfDate, signed, afterSigning }: EntryReco
       : expected.seen !== undefined
         ? 'what was to be seen has changed'
         : `then expected: ${boundsWords(expected.least ?? null, expected.most ?? null, unit)}`
-  return [
-    ...(outOfDate ? [`Out of date, ${bounds}`] : []),
-    ...(signed ? [`Signed by ${signed.name}`] : []),
-    ...(afterSigning ? ['After the signature'] : []),
-  ]
+  return [...(outOfDate ? [`Out of date, ${bounds}`] : []), ...(afterSigning ? ['After the signature'] : [])]
 }
+
+/** Whose signature covers an entry; empty: nobody's. */
+export const signedWords = ({ signed }: EntryRecord): string => (signed ? `Signed by ${signed.name}` : '')
 
 /** "12 passed, 1 failed, 3 not done" */
 export const countsWords = ({ passed, failed, outOfDate, notDone }: Counts): string =>

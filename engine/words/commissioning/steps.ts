@@ -61,14 +61,17 @@ const STEPS: Readonly<Record<StepTells, Telling>> = {
     'Isolator: …',
     'Battery joined, everything that draws off. Measure behind it, open and closed.',
   ),
-  fuses: said(
-    'Fuses of …',
-    'With each fuse out, or the breaker off, what lies behind it is dead. Then fit it and go on to the next.',
-  ),
-  'battery-alone': said(
-    'Battery alone: …',
-    'It carries one load by itself, so that its own joints carry current.',
-  ),
+  fuses: (who, { readings }) =>
+    readings.length > 1
+      ? {
+          title: `Fuses of ${who}`,
+          text: 'With each fuse out, what lies behind it is dead. Then fit it and go on to the next.',
+        }
+      : {
+          title: `Fuse or breaker: ${who}`,
+          text: 'With it out or off, what lies behind it is as expected. Then fit it.',
+        },
+  'battery-alone': said('Battery under load: …', 'It carries a load, so that its own joints carry current.'),
   'alternator-alone': said('Alternator: …', 'Engine at fast idle.'),
   'charger-alone': said(
     'Source alone: …',

@@ -95,6 +95,20 @@ test('the camping trailer: all loads on, the load-side shunt shows the sum of th
   expect(typed.length).toBe(11)
 })
 
+test.each([
+  ['veterinary-van', []],
+  ['expedition-truck', []],
+  // A load on the wrong bar and a charger behind the load-side shunt were planted.
+  ['planted-mistakes', ['charging T1', 'load-side ', 'loads E5']],
+])('%s: readings that would prove nothing, as the shunt is not true there', (name, found) => {
+  const d = demo(name)
+  const untrue = commissioningSteps(d).filter((s) =>
+    s.readings.some((r) => r.expected.is === 'not-known' && r.expected.because === 'untrue-as-drawn'),
+  )
+  const named = (ids: readonly string[]) => ids.map((id) => d.parts.find((p) => p.id === id)!.designation)
+  expect(untrue.map((s) => `${s.group} ${named(s.parts).join(' ')}`).sort()).toEqual(found)
+})
+
 describe('random designs', () => {
   test.each(Array.from({ length: 40 }, (_, i) => i))(
     'seed %i: steps, words and paper never throw',

@@ -3,11 +3,10 @@ import type { Design } from '../../../model/design'
 import { contextOf } from '../../network'
 import { numberOf } from '../../numberof'
 import type { PlannedDevice } from '../../operating/plan'
-import { restVolts } from '../../operating/uses'
 import { ampsWithin, around, between, volts as liveVolts, notKnown } from '../expect'
-import { HELD_SHARE, LOAD_AMPS, LOAD_SHARE, LOW_CHARGE, METER_SHARE } from '../practice'
+import { HELD_SHARE, LOAD_AMPS, LOAD_SHARE, METER_SHARE } from '../practice'
 import { conductorsOn, polesOf } from '../probes'
-import { fullAndLow, isPoint, onlyThese, type Rig, rigOf, switchedOn } from '../rig'
+import { fullAndLow, isPoint, onlyThese, type Rig, rigOf, switchedOn, withLow } from '../rig'
 import type { Expected, Reading, StepCaution, TestStep } from '../step'
 import { heaviestOf } from '../together'
 import { atRest, openCircuit } from './polarity'
@@ -71,18 +70,15 @@ function expectedOf(rig: Rig, x: PlannedDevice, tells: TestStep['tells']): Expec
   return charging(rig, x)
 }
 
-/** A charger stands between the voltage of a low battery and the highest charging voltage. */
+/** A charger stands between the voltage of low batteries at its terminals and the highest charging voltage. */
 function charging(rig: Rig, x: PlannedDevice): Expected {
-  const { all, devices } = rig.plan
-  const d = devices.indexOf(x)
-  const batteries = devices.filter(
-    (b, i) => b.is === 'battery' && all.net[all.positive[i]!] === all.net[all.positive[d]!],
-  )
-  const typed = x.device.charging?.absorptionV
-  const { highestV } = contextOf(rig.design)
-  const low = Math.min(...batteries.map((b) => restVolts(b.device, LOW_CHARGE)))
-  if (!Number.isFinite(low)) return notKnown('no-voltage', [x.part])
-  return between('V', typed ?? null, low, (typed ?? highestV) * (1 + METER_SHARE))
+  const point = rig.at(withLow(rig.quiet))
+  if (!point.ok) return notKnown('no-operating-point', point.parts)
+  const low = point.devices.get(x.id)?.volts ?? 0
+  if (!(low > 0)) return notKnown('no-supply', [x.part])
+  const typed = x.device.charging?.absorptionV ?? null
+  const most = Math.max(low, typed ?? contextOf(rig.design).highestV)
+  return between('V', typed, low * (1 - METER_SHARE), most * (1 + METER_SHARE))
 }
 
 function cautionsOf(rig: Rig, x: PlannedDevice): StepCaution[] {
