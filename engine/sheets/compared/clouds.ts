@@ -1,4 +1,5 @@
 import type { ChangesSince } from '../../calc/compare/since'
+import { designIn } from '../../edit/designin'
 import type { Design } from '../../model/design'
 import type { Mark } from '../../model/marks'
 import { textMark, USUAL } from '../block'
@@ -25,7 +26,8 @@ export function cloudsOn({ drawing, room }: Placed, design: Design, since: Chang
     w: w * scale,
     h: h * scale,
   })
-  const spots = changedSpots({ ...layout, labels }, since.comparison, since.before, design)
+  const [before, after] = [designIn(since.before, layout.view), designIn(design, layout.view)]
+  const spots = changedSpots({ ...layout, labels }, since.comparison, before, after)
     .filter((spot) => touches(spot, area, 0))
     .map(onSheet)
   if (spots.length === 0) return []

@@ -1,6 +1,6 @@
 import type { Comparison } from '../../calc/compare/changes'
 import { boxOf } from '../../kinds/place'
-import type { Design } from '../../model/design'
+import type { Design, TerminalRef } from '../../model/design'
 import { partById } from '../../model/lookup'
 import type { Millimetres } from '../../units'
 import { around, extentOf } from '../extent'
@@ -74,14 +74,16 @@ function runSpot(drawn: Drawn, conductor: Drawn['conductors'][number]): Area[] {
   return words.length > 0 ? words : [squareAt(tickAt(conductor).at)]
 }
 
-/** The terminal that a conductor was taken from, where its part is still drawn. */
-function portSpot(
-  drawn: Drawn,
-  after: Design,
-  end: { readonly part: string; readonly terminal: string },
-): Area[] {
-  const port = drawn.parts.some((p) => p.id === end.part) ? portOf(after, end) : undefined
-  return port ? [squareAt([port.x, port.y])] : []
+/** The terminal that a conductor was taken from, where its part is still drawn; the drawing may place parts its own way. */
+function portSpot(drawn: Drawn, after: Design, end: TerminalRef): Area[] {
+  const [at, part, port] = [
+    drawn.parts.find((p) => p.id === end.part),
+    partById(after, end.part),
+    portOf(after, end),
+  ]
+  if (!at || !part || !port) return []
+  const box = boxOf(part, after.conductors)
+  return [squareAt([port.x + at.x - box.x, port.y + at.y - box.y])]
 }
 
 const squareAt = ([x, y]: readonly [number, number]): Area => ({
