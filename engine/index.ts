@@ -302,7 +302,7 @@ export { changeRows } from './words/changerows'
 export { STEP_CAUTIONS } from './words/commissioning/cautions'
 export { GROUP_WORDS } from './words/commissioning/groups'
 export { INSTRUMENT_WORDS, probeWords, readingWords } from './words/commissioning/readings'
-export { settingWords } from './words/commissioning/setting'
+export { monitorWords, settingWords } from './words/commissioning/setting'
 export {
   countsWords,
   entryNotes,
