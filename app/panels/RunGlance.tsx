@@ -52,7 +52,6 @@ export function RunGlance({ run, at }: Props) {
         {'value' in answer && key === 'bears' && 'value' in run.ampacity && !run.ampacity.value.confirmed && (
           <small>not confirmed</small>
         )}
-        {key === 'bears' && 'value' in run.ampacity && <small>{factorWords(run.ampacity.value)}</small>}
         {!('value' in answer) && <small>not checked</small>}
         <button
           type="button"
@@ -79,6 +78,9 @@ export function RunGlance({ run, at }: Props) {
         {cell('lets', 'Protection', lets)}
         {cell('bears', 'Ampacity', bears)}
       </dl>
+      {'value' in run.ampacity && run.ampacity.value.factors.length > 0 && (
+        <p className="quiet">Ampacity {factorWords(run.ampacity.value)}</p>
+      )}
       {open && (
         <ul className="witness">
           {lines[open]().map((line) => (
