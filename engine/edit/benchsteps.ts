@@ -26,13 +26,21 @@ export function workOf(design: Design, c: Conductor): 'conductor' | 'data' | 'ma
   return poles.includes('mains') ? 'mains' : poles.includes('data') ? 'data' : 'conductor'
 }
 
-/** Steps of a conductor as built, in order; those that do not apply are not among them. O(1) after the first. */
-export function benchSteps(design: Design, drawn: Conductor, built: Conductor = drawn): StepAnswer[] {
+/**
+ * Steps of a conductor as built, in order; those that do not apply are not among them. `wired`: a design with the same
+ * parts and conductors, of which the nets are known already. O(1) after the first.
+ */
+export function benchSteps(
+  design: Design,
+  drawn: Conductor,
+  built: Conductor = drawn,
+  wired: Design = design,
+): StepAnswer[] {
   const record = recordOf(design, drawn.id)
-  return stepsFor(design, built).map((step) => {
+  return stepsFor(wired, built).map((step) => {
     const tick = record?.ticks.find((t) => t.step === step)
     if (!tick?.done) return { step, state: 'open', since: [] }
-    const since = changesSince(design, drawn, built, tick)
+    const since = changesSince(design, wired, drawn, built, tick)
     return { step, state: since.length === 0 ? 'done' : 'again', tick, since }
   })
 }
@@ -65,11 +73,17 @@ export function workedOn(design: Design, c: Conductor, step: BenchStep): WorkedO
 }
 
 /** What is otherwise now; of what is recorded as built otherwise, the record tells. */
-function changesSince(design: Design, drawn: Conductor, built: Conductor, tick: Tick): SinceThen[] {
+function changesSince(
+  design: Design,
+  wired: Design,
+  drawn: Conductor,
+  built: Conductor,
+  tick: Tick,
+): SinceThen[] {
   const told = new Set(
     builtFacts(design, drawn.id).flatMap((f) => (f.fact.value === null ? [] : f.fact.what)),
   )
-  const now = workedOn(design, built, tick.step)
+  const now = workedOn(wired, built, tick.step)
   const changed = (Object.keys(tick.on ?? {}) as (keyof WorkedOn)[]).flatMap((key): SinceThen[] => {
     const of = key === 'fromForm' ? 'from' : key === 'toForm' ? 'to' : key
     if (told.has(of as never) || !Object.hasOwn(now, key)) return []

@@ -2,13 +2,15 @@ import type { Answers } from '../../calc/answers'
 import { statedTorque } from '../../edit/bench'
 import { builtNote, conductorAsBuilt, type Difference, differencesAt } from '../../edit/benchfacts'
 import { benchSteps, isTightened, type StepAnswer, workOf } from '../../edit/benchsteps'
+import { sameForChecks } from '../../edit/sameforchecks'
 import { makingOf } from '../../model/buying'
 import type { Conductor, Design, TerminalRef } from '../../model/design'
+import { conductorById } from '../../model/lookup'
 import { formWords } from '../../words/forms'
 import { conductorSchedule } from '../schedules/conductors'
 import { endOf } from '../schedules/ends'
 import { NOT_STATED } from '../schedules/lug'
-import type { ScheduleCell } from '../schedules/schedule'
+import type { ScheduleCell, ScheduleRow } from '../schedules/schedule'
 
 /** One end of a conductor, as the hand needs it. */
 export interface BenchEnd {
@@ -57,41 +59,59 @@ export interface BenchCard {
 
 /**
  * Every conductor as a card, in the order of their numbers. `answers` of the design as built, as far as they are there.
- * The words are those of the conductor schedule, so that screen and paper say the same. O(conductors × ends).
+ * The words are those of the conductor schedule, so that screen and paper say the same. O(conductors × ends); after a
+ * tick, O(conductors).
  */
 export function benchCards(design: Design, answers: Answers): readonly BenchCard[] {
-  const built = new Map(design.conductors.map((c) => [c.id, conductorAsBuilt(design, c)]))
-  const asIs = { ...design, conductors: [...built.values()] }
-  const making = makingOf(design)
-  const drawn = new Map(design.conductors.map((c) => [c.id, c]))
-  return conductorSchedule(asIs, answers, making).rows.map(({ key, cells }): BenchCard => {
-    const conductor = drawn.get(key)!
-    const c = built.get(key)!
+  const { asIs, rows } = wordsOf(design, answers)
+  const { allowanceM } = makingOf(design)
+  return rows.map(({ key, cells }): BenchCard => {
+    const conductor = conductorById(design, key)!
+    const c = conductorById(asIs, key)!
     const cell = (of: string): ScheduleCell => cells[of] ?? ''
     return {
       conductor,
       number: c.number,
       work: workOf(asIs, c),
-      from: endAt(asIs, c.from, cell('fromLug')),
-      to: endAt(asIs, c.to, cell('toLug')),
+      from: endAt(asIs, design, c.from, cell('fromLug')),
+      to: endAt(asIs, design, c.to, cell('toLug')),
       size: cell('size'),
       colour: c.colour,
       length: cell('length'),
       cut: cell('cut'),
-      allowanceM: making.allowanceM,
+      allowanceM,
       marker: String(cell('marker')),
       sleeve: cell('sleeve'),
       protection: cell('protection'),
       remark: String(cell('remark')),
-      steps: benchSteps(design, conductor, c),
+      steps: benchSteps(design, conductor, c, asIs),
       differences: differencesAt(design, conductor),
       note: builtNote(design, key),
     }
   })
 }
 
-function endAt(design: Design, at: TerminalRef, fitting: ScheduleCell): BenchEnd {
-  const { part, terminal, location, stud } = endOf(design, at)
+interface Words {
+  readonly design: Design
+  /** As built. */
+  readonly asIs: Design
+  readonly rows: readonly ScheduleRow[]
+}
+
+const remembered = new WeakMap<Answers, Words>()
+
+/** What does not hang on ticks is worked out once for each set of answers. */
+function wordsOf(design: Design, answers: Answers): Words {
+  const known = remembered.get(answers)
+  if (known && known.design.making === design.making && sameForChecks(known.design, design)) return known
+  const asIs = { ...design, conductors: design.conductors.map((c) => conductorAsBuilt(design, c)) }
+  const words = { design, asIs, rows: conductorSchedule(asIs, answers, makingOf(design)).rows }
+  remembered.set(answers, words)
+  return words
+}
+
+function endAt(asIs: Design, design: Design, at: TerminalRef, fitting: ScheduleCell): BenchEnd {
+  const { part, terminal, location, stud } = endOf(asIs, at)
   return {
     at,
     part,
