@@ -5,7 +5,7 @@ import { sizeIn } from '../model/sizes'
 import { complete } from '../model/values'
 import { resistancePerMetre } from '../tables/resistance'
 import type { CircuitClass, RuleSet } from '../tables/rulesets'
-import type { Celsius, Volts } from '../units'
+import type { Amps, Celsius, Volts } from '../units'
 import type { Answer, Drop, DropAnswer, WitnessLine } from './answers'
 import { drawing, type LoadDrop, loadDrops, type NoDrop } from './drop'
 import { type PartDeviceRef, TERMINATION_OHMS } from './network'
@@ -109,24 +109,30 @@ function answerOf(
   }
 }
 
-/** `moving`, once for loads that are at their worst in one state. */
-function movingOnce(s: Solved): (currents: Float64Array) => readonly WitnessLine[] {
+/** The devices that move in a state, worked out once for loads that are at their worst in the same one. */
+function movingOnce({ border, p }: Solved): (currents: Float64Array) => readonly WitnessLine[] {
   const known = new Map<Float64Array, readonly WitnessLine[]>()
+  const refs = p.form.devices.map(({ id }) => border.devices.get(id))
+  /** Most devices move alike in many states: one line for all of them. */
+  const last: (WitnessLine | undefined)[] = []
+  const lineOf = (ref: PartDeviceRef, d: number, amps: Amps): WitnessLine => {
+    const line = last[d]
+    if (line?.amps === amps) return line
+    const fresh = { part: ref.part, device: ref.device.key, amps }
+    last[d] = fresh
+    return fresh
+  }
   return (currents) => {
-    const lines = known.get(currents) ?? moving(s, currents)
+    const found = known.get(currents)
+    if (found) return found
+    const lines: WitnessLine[] = []
+    currents.forEach((amps, d) => {
+      const ref = amps === 0 ? undefined : refs[d]
+      if (ref) lines.push(lineOf(ref, d, amps))
+    })
     known.set(currents, lines)
     return lines
   }
-}
-
-/** The devices that move in a state. */
-function moving({ border, p }: Solved, currents: Float64Array): WitnessLine[] {
-  const lines: WitnessLine[] = []
-  for (let d = 0; d < currents.length; d++) {
-    const ref = currents[d] === 0 ? undefined : border.devices.get(p.form.devices[d]!.id)
-    if (ref) lines.push({ part: ref.part, device: ref.device.key, amps: currents[d]! })
-  }
-  return lines
 }
 
 /** The system voltage, or that of a circuit which has another. */

@@ -1,5 +1,5 @@
 import { keyOf } from '../edit/nets'
-import { electricalIn, terminalsIn } from '../edit/terminal'
+import { electricalIn, plainTerminalsIn } from '../edit/terminal'
 import { kindOf } from '../kinds/all'
 import { Unions } from '../math/unions'
 import type { Conductor, ConductorId, Design, Part, PartId } from '../model/design'
@@ -73,7 +73,7 @@ export function polesOf({ parts }: Design): ReadonlyMap<string, Pole> {
   const poles = new Map<string, Pole>()
   polesKnown.set(parts, poles)
   for (const part of parts) {
-    for (const t of terminalsIn(part) ?? []) poles.set(`${part.id}/${t.key}`, t.pole)
+    for (const t of plainTerminalsIn(part) ?? []) poles.set(`${part.id}/${t.key}`, t.pole)
   }
   return poles
 }

@@ -1,4 +1,4 @@
-import { terminalsIn } from '../edit/terminal'
+import { plainTerminalsIn } from '../edit/terminal'
 import { found, type Rule } from './rule'
 
 /** J4: more lugs on one terminal than it takes. */
@@ -15,7 +15,7 @@ export const crowded: Rule = {
         else count.set(key, [c.id])
       }
     return design.parts.flatMap((part) =>
-      (terminalsIn(part) ?? []).flatMap((t) => {
+      (plainTerminalsIn(part) ?? []).flatMap((t) => {
         const at = count.get(`${part.id}/${t.key}`) ?? []
         if (t.takes === undefined || at.length <= t.takes) return []
         return [

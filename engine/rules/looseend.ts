@@ -1,5 +1,5 @@
 import { keyOf } from '../edit/nets'
-import { terminalsIn } from '../edit/terminal'
+import { plainTerminalsIn } from '../edit/terminal'
 import { isKnown } from './polarity'
 import { type Case, found, type Rule } from './rule'
 
@@ -23,7 +23,7 @@ export const looseEnd: Rule = {
       const level = positive || negative ? 'warning' : 'note'
       const lacks = positive ? 'negative' : negative ? 'positive' : 'both'
       const bare = positive ? ref.device.negative : ref.device.positive
-      const terminal = terminalsIn(part)?.find((t) => t.key === bare)?.name ?? ''
+      const terminal = plainTerminalsIn(part)?.find((t) => t.key === bare)?.name ?? ''
       const frame = border.frames.some((f) => f.part === part.id)
       findings.set(
         part.id,

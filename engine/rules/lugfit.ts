@@ -1,4 +1,4 @@
-import { terminalsIn } from '../edit/terminal'
+import { plainTerminalsIn } from '../edit/terminal'
 import { partById } from '../model/lookup'
 import { sizeIn } from '../model/sizes'
 import { lugRange } from '../tables/lugranges'
@@ -15,7 +15,7 @@ export const lugFit: Rule = {
       const looped = c.from.part === c.to.part && c.from.terminal === c.to.terminal
       return (looped ? [c.from] : [c.from, c.to]).flatMap((end) => {
         const part = partById(design, end.part)
-        const terminal = part && terminalsIn(part)?.find((t) => t.key === end.terminal)
+        const terminal = part && plainTerminalsIn(part)?.find((t) => t.key === end.terminal)
         const range = terminal?.stud === undefined ? undefined : lugRange(terminal.stud)
         if (!terminal || !range || (mm2 >= range.leastMm2 && mm2 <= range.mostMm2)) return []
         const limit = mm2 > range.mostMm2 ? range.mostMm2 : range.leastMm2

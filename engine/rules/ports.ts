@@ -1,4 +1,4 @@
-import { terminalsIn } from '../edit/terminal'
+import { plainTerminalsIn } from '../edit/terminal'
 import type { Design, Part, PartId } from '../model/design'
 import { numberOf } from './ratings'
 import { found, type Rule } from './rule'
@@ -41,7 +41,7 @@ type Input = 'data' | 'tank' | 'temp'
 /** Which input of a hub the part needs; null for none, and for what offers inputs itself. */
 function inputOf(part: Part): Input | null {
   if (part.kind === 'monitor-hub' || part.kind === 'data-expander') return null
-  if (!(terminalsIn(part) ?? []).some((t) => t.pole === 'data')) return null
+  if (!(plainTerminalsIn(part) ?? []).some((t) => t.pole === 'data')) return null
   if (part.kind === 'tank-sender') return 'tank'
   return part.kind === 'temperature-sender' ? 'temp' : 'data'
 }

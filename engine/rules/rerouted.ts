@@ -1,5 +1,5 @@
 import { canReconnect } from '../edit/canjoin'
-import { terminalsIn } from '../edit/terminal'
+import { plainTerminalsIn } from '../edit/terminal'
 import type { ConductorId, PartId, TerminalRef } from '../model/design'
 import { conductorById, conductorsAt, partById } from '../model/lookup'
 import type { Finding } from './finding'
@@ -39,7 +39,7 @@ function studsBehind(c: Case, shunt: PartId): TerminalRef[] {
     const part = partById(c.design, bar)
     if (!part || !c.border.bars.has(bar)) return []
     const used = (key: string): number => conductorsAt(c.design, bar, key).length
-    return (terminalsIn(part) ?? [])
+    return (plainTerminalsIn(part) ?? [])
       .filter((t) => t.takes === undefined || used(t.key) < t.takes)
       .sort((a, b) => used(a.key) - used(b.key))
       .map((t) => ({ part: bar, terminal: t.key }))

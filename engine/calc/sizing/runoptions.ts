@@ -1,4 +1,4 @@
-import { terminalsIn } from '../../edit/terminal'
+import { plainTerminalsIn } from '../../edit/terminal'
 import type { Conductor, Design } from '../../model/design'
 import { partById } from '../../model/lookup'
 import { sizeIn } from '../../model/sizes'
@@ -98,7 +98,7 @@ function lugsOf(design: Design, c: Conductor): { readonly leastMm2: number; read
   let [leastMm2, mostMm2] = [0, Number.POSITIVE_INFINITY]
   for (const end of [c.from, c.to]) {
     const part = partById(design, end.part)
-    const stud = part && terminalsIn(part)?.find((t) => t.key === end.terminal)?.stud
+    const stud = part && plainTerminalsIn(part)?.find((t) => t.key === end.terminal)?.stud
     const range = stud === undefined ? undefined : lugRange(stud)
     if (!range) continue
     leastMm2 = Math.max(leastMm2, range.leastMm2)
