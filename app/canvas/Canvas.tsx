@@ -32,13 +32,13 @@ import { joinOnPart, joinTerminals } from './joining'
 import { useLookAt } from './lookat'
 import { useNodes } from './nodes'
 import { PartNode, type PartNodeType } from './PartNode'
+import { COARSE } from './reach'
 import { SheetMenu } from './SheetMenu'
 import { PX } from './scale'
 import { leaveSheet, useSpace } from './space'
 import { TwoTabs } from './TwoTabs'
 
 const TYPES = { part: PartNode }
-const COARSE = window.matchMedia('(pointer: coarse)').matches
 const GRID_PX: [number, number] = [10, 10]
 
 function Sheet() {

@@ -9,6 +9,7 @@ import { Marks } from '../symbols/Marks'
 import { useWorked } from '../tryit/worked'
 import { isLegible } from './density'
 import { useLettering } from './lettering'
+import { COARSE, reachOf, reachStyle } from './reach'
 import { PX } from './scale'
 import { useTrouble } from './trouble'
 
@@ -29,6 +30,7 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
   const trouble = useTrouble(part.id)
   const guarding = useGuarding(part.id)
   const zoom = useLettering()
+  const terminals = terminalsOf(part, conductors)
   const worked = useWorked(part.id)
   const symbol = worked ? workedSymbolOf(part, conductors) : symbolOf(part, conductors)
   const marks = symbol.marks.filter((m) => m.is !== 'text' || isLegible(m.height, zoom))
@@ -44,7 +46,7 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
         <Marks marks={marks} />
       </svg>
       {!labelled && <span className="name">{[part.designation, part.name].filter(Boolean).join(' ')}</span>}
-      {terminalsOf(part, conductors).map((t) => (
+      {terminals.map((t) => (
         <Handle
           key={t.key}
           id={t.key}
@@ -52,7 +54,11 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
           position={POSITION[t.side]}
           className={`terminal ${t.pole}`}
           title={`${part.designation} ${t.name}`}
-          style={{ left: (t.x - part.x) * PX, top: (t.y - part.y) * PX }}
+          style={{
+            left: (t.x - part.x) * PX,
+            top: (t.y - part.y) * PX,
+            ...(COARSE ? reachStyle(t, reachOf(t, terminals, zoom)) : {}),
+          }}
         />
       ))}
     </div>

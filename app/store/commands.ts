@@ -25,6 +25,7 @@ import {
   turnLens,
   useView,
 } from './view'
+import { nowhereToWalk, walkOver, walkRound } from './walk'
 
 export interface Command {
   readonly title: string
@@ -188,6 +189,27 @@ export const COMMANDS = define({
     group: 'Drawing',
     keys: ['A'],
     run: arrangeAll,
+  },
+  'walk-next': {
+    title: 'Next conductor of the part',
+    group: 'Selection',
+    keys: ['C'],
+    off: nowhereToWalk,
+    run: () => walkRound(1),
+  },
+  'walk-before': {
+    title: 'Conductor of the part before',
+    group: 'Selection',
+    keys: ['Shift C'],
+    off: nowhereToWalk,
+    run: () => walkRound(-1),
+  },
+  'walk-over': {
+    title: 'Over the conductor to its far end',
+    group: 'Selection',
+    keys: ['G'],
+    off: nowhereToWalk,
+    run: walkOver,
   },
   'arrange-selected': {
     title: 'Arrange the selected parts',

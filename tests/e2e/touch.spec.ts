@@ -26,3 +26,29 @@ test('on a tablet two taps join, and everything can be reached by a finger', asy
   )
   expect(small).toEqual([])
 })
+
+test('a finger beside a terminal still means it, and no finger means its neighbour', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  const hit = (x: number, y: number) =>
+    page.evaluate(
+      ([px, py]) => {
+        const under = document.elementFromPoint(px!, py!)?.closest<HTMLElement>('.terminal')
+        return under ? `${under.dataset.nodeid} ${under.dataset.handleid}` : null
+      },
+      [x, y],
+    )
+  const terminals = await page.locator('.part[data-designation="F2"] .terminal').evaluateAll((all) =>
+    all.map((t) => {
+      const { x, y, width, height } = t.getBoundingClientRect()
+      const { nodeid, handleid, handlepos } = (t as HTMLElement).dataset
+      return { is: `${nodeid} ${handleid}`, x: x + width / 2, y: y + height / 2, side: handlepos }
+    }),
+  )
+  expect(terminals.length).toBeGreaterThan(3)
+  for (const { is, x, y, side } of terminals) {
+    expect(await hit(x, y)).toBe(is)
+    const out = { left: [-28, 0], right: [28, 0], top: [0, -28], bottom: [0, 28] }[side!]!
+    expect(await hit(x + out[0]!, y + out[1]!)).toBe(is)
+  }
+})
