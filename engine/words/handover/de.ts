@@ -133,6 +133,8 @@ export const german: HandoverWords = {
     builtBy: 'Eingebaut von',
     drawnBy: 'Gezeichnet von',
     revision: 'Stand',
+    notIssued: (revision) => `${revision} (Entwurf, nicht freigegeben)`,
+    changedSince: (revision) => `${revision} mit späteren Änderungen (nicht freigegeben)`,
     date: 'Datum',
     find: 'Was suchen Sie?',
     chapter: (n) => `Kapitel ${n}`,

@@ -68,6 +68,8 @@ export const english: HandoverWords = {
     builtBy: 'Built in by',
     drawnBy: 'Drawn by',
     revision: 'Revision',
+    notIssued: (revision) => `${revision} (draft, not issued)`,
+    changedSince: (revision) => `${revision} and later changes (not issued)`,
     date: 'Date',
     find: 'What do you need?',
     chapter: (n) => `Chapter ${n}`,

@@ -49,6 +49,8 @@ export interface HandoverWords {
     readonly builtBy: string
     readonly drawnBy: string
     readonly revision: string
+    readonly notIssued: (revision: string) => string
+    readonly changedSince: (revision: string) => string
     readonly date: string
     readonly find: string
     readonly chapter: (n: string) => string

@@ -13,6 +13,7 @@ import { testPieces } from './chapters/tests'
 import { carePieces, everydayPieces, storagePieces } from './chapters/use'
 import { CHAPTERS, type ChapterKey } from './language'
 import { handoverWords } from './languages'
+import { revisionSaid } from './revision'
 import { type Say, sayIn } from './say'
 
 /** What a chapter says of a design. */
@@ -81,8 +82,9 @@ const ownChapter = ({ id, heading, text }: OwnParagraph): Chapter => ({
     .map((line) => ({ is: 'text', text: line.trim() })),
 })
 
-function coverOf({ settings: s }: Design, shown: readonly ChapterKey[], { w, figure, date }: Say): Cover {
+function coverOf(design: Design, shown: readonly ChapterKey[], { w, figure, date }: Say): Cover {
   const c = w.cover
+  const { settings: s } = design
   const row = (label: string, value: string | undefined): Row[] =>
     value === undefined || value.trim() === '' ? [] : [{ label, value: value.trim() }]
   const name = s.name.trim() || s.vehicle.trim()
@@ -95,7 +97,7 @@ function coverOf({ settings: s }: Design, shown: readonly ChapterKey[], { w, fig
       ...(s.vehicle.trim() === name ? [] : row(c.vehicle, s.vehicle)),
       { label: c.builtBy, value: s.installer?.trim() || c.notStated },
       ...row(c.drawnBy, s.designer),
-      ...row(c.revision, s.revision),
+      ...row(c.revision, revisionSaid(design, w)),
       ...row(c.date, date(s.date)),
     ],
     find: {

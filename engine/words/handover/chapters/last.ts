@@ -1,6 +1,7 @@
 import type { HandoverFacts } from '../../../calc/handover/facts'
 import { ruleSetOf } from '../../../model/rules'
 import type { Piece, Row } from '../book'
+import { revisionSaid } from '../revision'
 import type { Say } from '../say'
 
 /** Cautions, and who may work on what. */
@@ -17,14 +18,16 @@ export function cautionPieces({ design }: HandoverFacts, { w }: Say): Piece[] {
 }
 
 /** Where the drawing is. */
-export function drawingPieces({ design: { settings } }: HandoverFacts, { w, date }: Say): Piece[] {
-  const state = settings.revision === '' ? [] : [w.drawing.state(settings.revision, date(settings.date))]
+export function drawingPieces({ design }: HandoverFacts, { w, date }: Say): Piece[] {
+  const revision = revisionSaid(design, w)
+  const state = revision === '' ? [] : [w.drawing.state(revision, date(design.settings.date))]
   return [{ is: 'list', items: [w.drawing.inside, ...state, w.drawing.show] }]
 }
 
 /** Whom to call. */
-export function contactPieces({ design: { settings: s } }: HandoverFacts, { w, date }: Say): Piece[] {
+export function contactPieces({ design }: HandoverFacts, { w, date }: Say): Piece[] {
   const c = w.contacts
+  const { settings: s } = design
   const row = (label: string, value: string | undefined): Row[] =>
     value === undefined || value.trim() === '' ? [] : [{ label, value: value.trim() }]
   return [
@@ -36,7 +39,7 @@ export function contactPieces({ design: { settings: s } }: HandoverFacts, { w, d
         ...row(c.designer, s.designer),
         ...row(c.owner, s.customer),
         ...row(c.vehicle, s.vehicle),
-        ...row(w.cover.revision, s.revision),
+        ...row(w.cover.revision, revisionSaid(design, w)),
         ...row(w.cover.date, date(s.date)),
       ],
     },
