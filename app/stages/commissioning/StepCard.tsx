@@ -1,5 +1,12 @@
 import { MapPin } from 'lucide-react'
-import { GROUP_WORDS, STEP_CAUTIONS, type StepRecord, settingWords, stepWords } from '../../../engine'
+import {
+  GROUP_WORDS,
+  monitorWords,
+  STEP_CAUTIONS,
+  type StepRecord,
+  settingWords,
+  stepWords,
+} from '../../../engine'
 import { useOpen } from '../../store/open'
 import { showOnDrawing } from '../goto'
 import { ReadingCard } from './ReadingCard'
@@ -15,7 +22,7 @@ interface Props {
 export function StepCard({ record: { step, state, readings }, number, of }: Props) {
   const design = useOpen((s) => s.design)
   const { title, text } = stepWords(step, design)
-  const setting = settingWords(step, design)
+  const setting = [...settingWords(step, design), monitorWords([step], design)].filter((s) => s !== '')
   const where = step.parts.length > 0 || step.conductors.length > 0
   return (
     <article className="test-step" aria-labelledby="test-title">
