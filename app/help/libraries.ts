@@ -17,7 +17,7 @@ export const LIBRARIES: readonly Library[] = [
   { key: 'zod', name: 'zod', does: 'checks files', licence: 'MIT' },
   { key: 'idb', name: 'idb', does: 'the browser’s database', licence: 'ISC' },
   { key: 'jspdf', name: 'jspdf', does: 'PDF', licence: 'MIT' },
-  { key: 'fflate', name: 'fflate', does: 'workbooks', licence: 'MIT' },
+  { key: 'fflate', name: 'fflate', does: 'workbooks, revisions', licence: 'MIT' },
   {
     key: '@expo-google-fonts/ibm-plex-sans',
     name: 'IBM Plex Sans',
