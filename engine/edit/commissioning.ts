@@ -39,8 +39,8 @@ function signingFault(signing: TestSigning, { commissioning = [] }: Design): Ref
   const entries = new Set(commissioning.flatMap((r) => (r.is === 'entry' ? [r.id] : [])))
   if (signing.covers.length === 0)
     return refuse('nothing-to-sign', 'There is no entry yet that could be signed.')
-  if (signing.covers.some((id) => !entries.has(id)))
-    return refuse('no-entry', 'A signature covers entries of this record only.')
+  if (!signing.covers.some((id) => entries.has(id)))
+    return refuse('no-entry', 'A signature covers entries of this record.')
   return remarkFault(signing)
 }
 

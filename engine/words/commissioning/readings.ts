@@ -27,6 +27,7 @@ const ASKS: Readonly<Record<ReadingAsks, string>> = {
   coil: 'Voltage at the coil, on',
   resistance: 'Resistance',
   apart: 'Resistance',
+  'apart-frame': 'Resistance to the frame',
   current: 'Current',
   shunt: 'Reading of',
   'shunt-zero': 'Reading of',
@@ -42,7 +43,8 @@ const ASKS: Readonly<Record<ReadingAsks, string>> = {
 export function readingWords({ asks, name, at }: Reading, design: Design): string {
   const text = ASKS[asks]
   if (asks === 'shunt' || asks === 'shunt-zero') return `${text} ${partName(design, at[0]!.part)}`
-  if (asks === 'resistance' || asks === 'apart') return `${text}: ${partName(design, at[0]!.part)}`
+  if (asks === 'resistance' || asks === 'apart' || asks === 'apart-frame')
+    return `${text}: ${partName(design, at[0]!.part)}`
   return name === undefined ? text : `${text}: ${name}`
 }
 
@@ -55,7 +57,8 @@ export function probeWords(reading: Reading, design: Design): readonly string[] 
   if (instrument === 'clamp')
     return at.map((p) => `Round ${roundWords(reading, design)}, at ${placeWords(p, design)}`)
   const leads = instrument === 'ohmmeter' ? ['One lead', 'Other lead'] : ['Red lead', 'Black lead']
-  return at.map((p, i) => `${leads[i] ?? ''}: ${placeWords(p, design)}`)
+  const lines = at.map((p, i) => `${leads[i] ?? ''}: ${placeWords(p, design)}`)
+  return asks === 'apart-frame' ? [...lines, 'Other lead: bare metal of the frame'] : lines
 }
 
 /** "G1 House battery, positive · battery bay" */

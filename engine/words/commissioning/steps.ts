@@ -48,6 +48,10 @@ const STEPS: Readonly<Record<StepTells, Telling>> = {
     'Plus and minus are apart',
     'Fuses out, switches off, electronics unplugged. Wait until the reading stands still.',
   ),
+  'off-frame': said(
+    'Nothing on the frame',
+    'No bond to the frame is drawn: neither pole may be joined to it.',
+  ),
   frame: said('Bonds to the frame', 'From each bond to the negative post of the battery.'),
   returns: said(
     'Negative bars to the battery',

@@ -77,6 +77,26 @@ describe('one load on, by hand', () => {
   })
 })
 
+describe('the frame', () => {
+  const bare = addLoad(withShunts(), 'E1', 10)
+  const keys = (d: ReturnType<typeof bare.build>) => commissioningSteps(d).map((s) => s.key)
+
+  it('without a bond, neither pole is joined to it', () => {
+    const step = stepOf(bare.build(), 'resistance/off-frame')
+    expect(step.readings.every((r) => r.expected.is === 'figure' && r.expected.least === 10)).toBe(true)
+    expect(step.readings.map((r) => r.at[0]!.part)).toContain(partNamed(bare.build(), 'G1').id)
+  })
+
+  it('with a bond, the bond is measured instead', () => {
+    const d = bare.part('chassis-point', 'X1').join('X1.31', 'W90.5l', THICK).build()
+    expect(keys(d)).not.toContain('resistance/off-frame')
+    expect(figureOf(stepOf(d, 'resistance/frame'), partNamed(d, 'X1').id)).toMatchObject({
+      least: 0,
+      most: 0.5,
+    })
+  })
+})
+
 describe('what is drawn wrongly shows', () => {
   it('a load returned to the bar before the load-side shunt: its reading proves nothing, whatever it is', () => {
     const d = addLoad(withShunts(), 'E1', 10, 'W90.3l').build()

@@ -3,6 +3,7 @@ import { describe, expect, it, test } from 'vitest'
 import { newEntry, newSigning } from '../../../engine/calc/commissioning/newentry'
 import { commissioningRecord } from '../../../engine/calc/commissioning/record'
 import { apply } from '../../../engine/edit/apply'
+import { bringFrom } from '../../../engine/edit/benchbring'
 import type { Edit } from '../../../engine/edit/edit'
 import { historyOf, push, undo } from '../../../engine/edit/history'
 import { readDesign } from '../../../engine/kinds/readdesign'
@@ -219,6 +220,26 @@ test('two records join as sets: the same whichever is added to which, nothing lo
     }),
     { seed: 20260304, numRuns: 100 },
   )
+})
+
+test('the file of another device brings its lines, signatures last', () => {
+  const common = enter(drawn, 'amps', 10)
+  const mine = enter(common, 'volts', 13)
+  const measured = enter(common, HUNG, 10)
+  const signing = newSigning(commissioningRecord(measured), {
+    id: 'theirs',
+    name: 'B. Stone',
+    remark: '',
+    at: minute(58),
+  })
+  const theirs = done(measured, { do: 'record', records: [signing] })
+  const brought = bringFrom(mine, theirs)
+  if ('refused' in brought) throw new Error(brought.why)
+  expect(brought.readings).toBe(2)
+  const both = done(mine, brought.edit)
+  expect(readingIn(both, STEP, HUNG).entries[0]).toMatchObject({ signed: { name: 'B. Stone' } })
+  // What the signer did not have before them is not signed.
+  expect(readingIn(both, STEP, 'volts').entries[0]).toMatchObject({ signed: null, afterSigning: true })
 })
 
 describe('files', () => {

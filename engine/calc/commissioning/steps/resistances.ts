@@ -9,7 +9,13 @@ import type { Expected, Probe, Reading, TestStep } from '../step'
 
 /** Nothing is joined that should be apart, and what should be joined is: measured with everything isolated and fuses out. */
 export function resistanceSteps(rig: Rig): TestStep[] {
-  return [...apartSteps(rig), ...returnSteps(rig), ...frameSteps(rig), ...shuntSteps(rig)]
+  return [
+    ...apartSteps(rig),
+    ...offFrameSteps(rig),
+    ...returnSteps(rig),
+    ...frameSteps(rig),
+    ...shuntSteps(rig),
+  ]
 }
 
 const isolated = (
@@ -57,6 +63,16 @@ function apartSteps(rig: Rig): TestStep[] {
           readings,
         ),
       ]
+}
+
+/** Where no bond to the frame is drawn, neither pole has anything to do with it. */
+function offFrameSteps(rig: Rig): TestStep[] {
+  if (rig.plan.border.frames.length > 0) return []
+  const at = [...positiveBars(rig), ...negativePosts(rig)]
+  const readings = at.map((p) => reading(`${p.part}/${p.terminal ?? ''}`, 'apart-frame', [p], apart()))
+  return readings.length === 0
+    ? []
+    : [isolated('off-frame', 'off-frame', [...new Set(at.map((p) => p.part))], readings)]
 }
 
 /** Bars and blocks in nets that some battery or held output feeds. */
