@@ -14,16 +14,20 @@ export function PageList() {
   return (
     <nav className="page-list" aria-label="Pages" ref={list}>
       {bookmarks?.map((b) => (
-        <Line key={b.page} bookmark={b} page={page} />
+        <Line key={`${b.page} ${b.title}`} bookmark={b} at={lineAt(bookmarks, page)} />
       ))}
     </nav>
   )
 }
 
-function Line({ bookmark, page }: { readonly bookmark: Bookmark; readonly page: number }) {
+/** First page of the line that a page belongs to: sheets that are called alike share one. */
+const lineAt = (bookmarks: readonly Bookmark[], page: number): number =>
+  Math.max(-1, ...bookmarks.flatMap((b) => [b.page, ...b.under.map((u) => u.page)]).filter((p) => p <= page))
+
+function Line({ bookmark, at }: { readonly bookmark: Bookmark; readonly at: number }) {
   const { title, under } = bookmark
   const alone = under.length === 0
-  const here = alone && bookmark.page === page
+  const here = alone && bookmark.page === at
   return (
     <>
       <button
@@ -39,7 +43,7 @@ function Line({ bookmark, page }: { readonly bookmark: Bookmark; readonly page: 
         <button
           key={u.page}
           type="button"
-          aria-current={u.page === page ? 'page' : undefined}
+          aria-current={u.page === at ? 'page' : undefined}
           onClick={() => turnTo(u.page)}
         >
           <span>{u.title}</span>

@@ -48,7 +48,7 @@ export function PreviewBar({ zoom, scale, onZoom }: Props) {
         onChange={(e) => turnTo(Number(e.target.value))}
       >
         {bookmarks.map((b) => (
-          <option key={b.page} value={b.page}>
+          <option key={`${b.page} ${b.title}`} value={b.page}>
             {b.title}
           </option>
         ))}

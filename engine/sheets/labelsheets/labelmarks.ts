@@ -37,8 +37,8 @@ const SIGN_SHARE = 0.28
 const SIGN_GAP: Millimetres = 1.5
 
 /**
- * Words of a label as large as they fit, in the middle of it, a warning sign to the left of them; the first line is not
- * folded. `pad`: free room inside the edge.
+ * Words of a label as large as they fit, in the middle of it, a warning sign to the left of them; without a sign the first
+ * line is not folded. `pad`: free room inside the edge.
  */
 export function labelMarks(
   { lines, sign }: Pick<Label, 'lines' | 'sign'>,
@@ -46,13 +46,23 @@ export function labelMarks(
   h: Millimetres,
   pad: Millimetres = PAD,
 ): LabelMarks {
-  if (sign) return withSign(lines, sign, w, h, pad)
+  return sign ? withSign(lines, sign, w, h, pad) : wordMarks(lines, w, h, pad, false)
+}
+
+/** `folds`: the first line may be folded between its words. */
+function wordMarks(
+  lines: readonly string[],
+  w: Millimetres,
+  h: Millimetres,
+  pad: Millimetres,
+  folds: boolean,
+): LabelMarks {
   const [roomW, roomH] = [w - 2 * pad, h - 2 * pad]
   for (const [first, others] of HEIGHTS) {
     const set = setIn(lines, first, others, roomW)
     const [head = ''] = lines
     const unbroken =
-      widthOf(head, first, 'bold') <= roomW &&
+      (folds ? head.split(' ') : [head]).every((word) => widthOf(word, first, 'bold') <= roomW) &&
       lines.slice(1).every((l) => l.split(' ').every((word) => widthOf(word, others) <= roomW))
     if (unbroken && heightOf(set) <= roomH) return { marks: placed(set, w, h), cut: false }
   }
@@ -70,7 +80,7 @@ function withSign(
 ): LabelMarks {
   const size = Math.min(w * SIGN_SHARE, (h - 2 * pad) / signHeight(1))
   const left = pad + size + SIGN_GAP - pad
-  const words = labelMarks({ lines }, w - left, h, pad)
+  const words = wordMarks(lines, w - left, h, pad, true)
   const draw = sign === 'W012' ? warningSign : generalSign
   return {
     marks: [...draw(pad, (h - signHeight(size)) / 2, size), ...moved(words.marks, left, 0)],

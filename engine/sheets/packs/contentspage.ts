@@ -29,7 +29,8 @@ export function contentsPages(
   bookmarks: readonly Bookmark[],
   paper: PaperSize,
 ): readonly Sheet[] {
-  const page = pageOf(tableForm(paper))
+  // The customer's own pages are upright.
+  const page = pageOf(reader === 'customer' ? 'A4-portrait' : tableForm(paper))
   const pages = setIn(bookmarks, reader, page.area)
   return pages.map(({ marks, links }, i): Sheet => {
     const words = {

@@ -81,7 +81,7 @@ const pagesOf = (schedules: readonly Schedule[], { area, columns }: Page): SetPa
   )
 
 function inColumns(schedule: Schedule, width: number, columns: number): ColumnTable | null {
-  if (columns === 1 || schedule.columns.some((c) => c.below !== undefined)) return null
+  if (columns === 1) return null
   const table = tableBlocks(schedule, width, false)
   return table.cramped ? null : { table, columns }
 }

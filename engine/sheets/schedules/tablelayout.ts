@@ -23,7 +23,7 @@ export interface TableLayout {
 export const PAD: Millimetres = 1.2
 
 /** Words of the strip together need at least this much of one line before lettering is made smaller. */
-const ROOMY = 0.85
+const ROOMY = 0.75
 
 /**
  * Strips of a table that is to stand in a width: the larger lettering where it fits without much folding, otherwise
