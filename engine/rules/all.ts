@@ -32,6 +32,7 @@ import { nearSource } from './nearsource'
 import { noAmpacity } from './noampacity'
 import { noCurve } from './nocurve'
 import { noFaultCurrent } from './nofault'
+import { noFitting } from './nofitting'
 import { noLimit } from './nolimit'
 import { noWayLeft } from './nowayleft'
 import { oddRating } from './oddrating'
@@ -122,6 +123,7 @@ export const RULES: readonly Rule[] = [
   noLimit,
   noFaultCurrent,
   noCurve,
+  noFitting,
   missingRun,
   missingField,
   otherVoltage,

@@ -1,10 +1,10 @@
 import { valuesOf } from '../calc/fusefacts'
 import type { PartId } from '../model/design'
 import type { Volts } from '../units'
-import { joinedNodes } from './looseend'
 import { nominalVolts } from './nominal'
 import { isKnown } from './polarity'
-import { type Case, found, type Rule } from './rule'
+import { found, type Rule } from './rule'
+import { unfedParts } from './unfedparts'
 
 /**
  * Nominal voltages further apart than this share of the rated one: a coil of 12 V works on a 12 V system from about 8 V to
@@ -14,7 +14,7 @@ const APART = 0.25
 
 /**
  * R5: the coil of a relay, or what works a combiner or a cut-out, is made for another voltage than feeds it: it burns out,
- * or does not pull in. Not checked where both its poles are joined and nothing tells what voltage there is.
+ * or does not pull in. Not checked where it is fed and nothing tells what voltage there is.
  */
 export const coilVoltage: Rule = {
   id: 'R5',
@@ -26,7 +26,8 @@ export const coilVoltage: Rule = {
       const rated = role === 'load' ? valuesOf(c.design, part)('coilV') : null
       if (typeof rated !== 'number' || rated <= 0 || !isKnown(c, id)) continue
       const volts = voltsOf(id)
-      if (volts === null ? !isJoined(c, id) : volts <= 0 || Math.abs(volts - rated) <= APART * rated) continue
+      if (volts === null ? unfedParts(c).has(part) : volts <= 0 || Math.abs(volts - rated) <= APART * rated)
+        continue
       const before = worst.get(part)
       if (!before || (before.volts ?? 0) < (volts ?? 0)) worst.set(part, { rated, volts })
     }
@@ -44,13 +45,4 @@ export const coilVoltage: Rule = {
       ),
     )
   },
-}
-
-/** Both poles joined to something: otherwise J2 tells what is missing. */
-function isJoined(c: Case, id: string): boolean {
-  const { part, device } = c.border.devices.get(id)!
-  const used = joinedNodes(c)
-  const node = (terminal: string): string =>
-    c.border.nodeOf.get(`${part}/${terminal}`) ?? `${part}/${terminal}`
-  return used.has(node(device.positive)) && used.has(node(device.negative))
 }

@@ -1,7 +1,6 @@
 import type { Answer, Answers, NotChecked } from '../calc/answers'
-import { looseEnd } from './looseend'
-import { type Case, found, type Rule } from './rule'
-import { unfed } from './unfed'
+import { found, type Rule } from './rule'
+import { unfedParts } from './unfedparts'
 
 /** Gaps that a rule of its own tells: D1, D2, J3, X3, J1; and what carries no power. Reasons of ampacity are D3's. */
 const TOLD = new Set([
@@ -20,11 +19,10 @@ export const unmade: Rule = {
   id: 'D4',
   looksFor: 'checks that could not be made for any other reason',
   check: (c) => {
-    const told = unfedParts(c)
     const byCode = new Map<string, { parts: Set<string>; conductors: Set<string> }>()
     for (const { answer, part, conductor } of allAnswers(c.answers)) {
       if (TOLD.has(answer.notChecked)) continue
-      if (answer.notChecked === 'no-battery-feeds-it' && told().has(part ?? '')) continue
+      if (answer.notChecked === 'no-battery-feeds-it' && unfedParts(c).has(part ?? '')) continue
       const at = byCode.get(answer.notChecked) ?? { parts: new Set(), conductors: new Set() }
       byCode.set(answer.notChecked, at)
       for (const id of [...answer.parts, ...(part === undefined ? [] : [part])]) at.parts.add(id)
@@ -36,15 +34,6 @@ export const unmade: Rule = {
       return found('D4', 'not-checked', 'method', subjects, { code, ...subjects })
     })
   },
-}
-
-/** Parts of which J2 or J6 tells that nothing feeds them; asked for where needed. */
-function unfedParts(c: Case): () => ReadonlySet<string> {
-  let parts: Set<string> | undefined
-  return () => {
-    parts ??= new Set([...looseEnd.check(c), ...unfed.check(c)].flatMap((f) => f.parts))
-    return parts
-  }
 }
 
 interface Gap {

@@ -68,6 +68,14 @@ export const ratingWords: Readonly<Record<string, Wording>> = {
     text: `${conductorName(d, textFact(f, 'conductor'))} of ${amount(f, 'actual')} ends at ${textFact(f, 'terminal')} of ${partName(d, textFact(f, 'part'))} (${formWords(textFact(f, 'stud'))}); ${piecesFor(textFact(f, 'stud'))} for that are commonly made ${textFact(f, 'thick') === 'true' ? 'up to' : 'from'} ${amount(f, 'limit')}${textFact(f, 'thick') === 'true' ? '' : ' on'}.`,
     todo: 'Check that there is a lug or ferrule that fits; never drill one out, and never cut strands away.',
   }),
+  J11: (f, d) => {
+    const parts = listFact(f, 'parts')
+    return {
+      title: 'Fitting not stated',
+      text: `How conductors are fastened to ${listed(parts.map((id) => partName(d, id)))} is not stated, so whether a lug or ferrule fits is not checked.`,
+      todo: `Take the fitting from the data sheet of ${parts.length === 1 ? 'the part' : 'each part'} and choose it on the card.`,
+    }
+  },
   R1: (f, d) => ({
     title: 'Charged harder than allowed',
     text: `${listed(listFact(f, 'chargers').map((id) => partName(d, id)))} can push ${amount(f, 'actual')} together into ${listed(listFact(f, 'batteries').map((id) => partName(d, id)))}, which may take ${amount(f, 'limit')}.`,
@@ -87,11 +95,18 @@ export const ratingWords: Readonly<Record<string, Wording>> = {
           todo: 'Use one type in a bank, or put a charger or a combiner between them.',
         }
   },
-  R3: (f, d) => ({
-    title: f.level === 'danger' ? 'Voltage too high for the load' : 'Voltage too low for the load',
-    text: `${partName(d, textFact(f, 'part'))} is rated ${amount(f, 'limit')}, and its circuit has ${amount(f, 'actual')}.`,
-    todo: 'Feed it from a converter of its voltage, or take one for this voltage.',
-  }),
+  R3: (f, d) =>
+    f.level === 'not-checked'
+      ? {
+          title: 'Voltage of the circuit not known',
+          text: `${partName(d, textFact(f, 'part'))} is rated ${amount(f, 'limit')}; nothing in the drawing tells what voltage its circuit has, so this is not checked.`,
+          todo: 'Join its circuit to a battery or a converter whose voltage is stated.',
+        }
+      : {
+          title: f.level === 'danger' ? 'Voltage too high for the load' : 'Voltage too low for the load',
+          text: `${partName(d, textFact(f, 'part'))} is rated ${amount(f, 'limit')}, and its circuit has ${amount(f, 'actual')}.`,
+          todo: 'Feed it from a converter of its voltage, or take one for this voltage.',
+        },
   R5: (f, d) => {
     const part = partName(d, textFact(f, 'part'))
     if (f.level === 'not-checked')

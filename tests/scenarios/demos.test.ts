@@ -84,6 +84,7 @@ describe('demo designs', () => {
       'L1 warning T3',
       'J9 warning W22 W4',
       'K5 not-checked F10',
+      'J11 not-checked M14',
       'D1 not-checked W57',
       ...NOTES['veterinary-van.json']!,
       'F4 note F5',

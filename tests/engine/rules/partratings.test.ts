@@ -174,3 +174,19 @@ describe('R5, coil voltage', () => {
     expect(told(unknown, 'R5')).toEqual(['R5 not-checked K1'])
   })
 })
+
+test('J11: a fitting that is not stated leaves the lug unchecked, a stated one does not', () => {
+  expect(told(bench({ parts: { F1: { fitting: 'unknown' } } }), 'J11')).toEqual(['J11 not-checked F1'])
+  expect(told(bench({ parts: { F1: { fitting: 'M8' } } }), 'J11')).toEqual([])
+})
+
+test('R3: where nothing tells the voltage of a circuit a rated voltage is not checked', () => {
+  const fed = (ratedV: number | null) =>
+    design({ systemV: 12, ruleSet: 'metric-automotive' })
+      .part('alternator', 'G4', { ratedA: 60 })
+      .part('lamp', 'E1', { currentA: 1, ratedV })
+      .join('G4.+', 'E1.+', { size: '1mm2', lengthM: 1 })
+      .join('E1.-', 'G4.-', { size: '1mm2', lengthM: 1 })
+  expect(told(fed(12), 'R3')).toEqual(['R3 not-checked E1'])
+  expect(told(fed(null), 'R3')).toEqual([])
+})

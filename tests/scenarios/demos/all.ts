@@ -26,7 +26,7 @@ export const DEMOS: readonly DemoSource[] = [
   {
     file: 'planted-mistakes.json',
     title: 'The same van with planted mistakes',
-    about: 'Twenty-seven things are wrong. Find them, see why, and mend them.',
+    about: 'Twenty-eight things are wrong. Find them, see why, and mend them.',
     make: mistakes,
   },
   {

@@ -41,6 +41,7 @@ export const MISTAKES: readonly Mistake[] = [
   { what: 'the waste pump relay has a coil of 24 V', rule: 'R5', names: ['K3'] },
   { what: 'the alternator fuse states its breaking capacity at 14 V', rule: 'U2', names: ['F9'] },
   { what: 'the alternator gives 35 A', rule: 'R4', names: ['G4', 'T4'] },
+  { what: 'how the entry step is fastened is not stated', rule: 'J11', names: ['M14'] },
   { what: 'the load return bar has studs of M5', rule: 'J9', names: ['W22', 'W4'] },
 ]
 
@@ -137,6 +138,7 @@ function planted(clean: Design): Design {
     set('F9', 'breakingV', 14),
     set('G4', 'ratedA', 35),
     set('W4', 'stud', 'M5'),
+    set('M14', 'fitting', 'unknown'),
   ]
   const result = apply(clean, { do: 'all', edits })
   if (result.refused) throw new Error(result.why)
