@@ -15,7 +15,7 @@ export const loadSteps = (rig: Rig): TestStep[] =>
   rig.plan.devices.flatMap((x) => (isTested(rig, x) ? [loadStep(rig, x)] : []))
 
 /** What draws for its own sake: not coils, and not the inputs of converters, which draw what their output asks. */
-export function isTested({ design }: Rig, x: PlannedDevice): boolean {
+function isTested({ design }: Rig, x: PlannedDevice): boolean {
   if (x.is === 'load' || x.is === 'two-way') return true
   return (
     x.is === 'unknown' &&
