@@ -44,7 +44,7 @@ test('the installer names who built it, adds a paragraph, moves it, hides a chap
   })
 
   await test.step('a chapter is left out, and the others are numbered anew', async () => {
-    await words(page).getByLabel('What each switch does').uncheck()
+    await words(page).getByRole('checkbox', { name: 'What each switch does' }).uncheck()
     await expect(book(page).getByRole('region', { name: 'What each switch does' })).toHaveCount(0)
     await expect(book(page).getByRole('region', { name: 'Your system at a glance' })).toContainText('3')
     await undo(page).click()

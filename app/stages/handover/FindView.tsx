@@ -5,9 +5,9 @@ export function FindView({ find }: { find: Extract<Piece, { readonly is: 'find' 
   const [own, ...others] = find.fuses
   return (
     <div className="entry find">
-      <h4>
+      <h3 className="name">
         {find.title} {find.place !== '' && <span className="place">{find.place}</span>}
-      </h4>
+      </h3>
       {find.first !== '' && <p>{find.first}</p>}
       {own && (
         <p className="fuse">

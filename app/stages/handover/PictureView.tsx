@@ -11,7 +11,7 @@ export function PictureView({ picture }: { picture: PictureWords }) {
         <Fragment key={band.title}>
           {i > 0 && <ArrowDown className="flow" size={28} aria-hidden />}
           <div className="band">
-            <h4>{band.title}</h4>
+            <h3 className="name">{band.title}</h3>
             <ul>
               {band.blocks.map(({ title, place, lines }) => (
                 <li key={`${title} ${place}`}>

@@ -28,9 +28,9 @@ export function PieceView({ piece }: { piece: Piece }) {
     case 'entry':
       return (
         <div className="entry">
-          <h4>
+          <h3 className="name">
             {piece.title} {piece.place !== '' && <span className="place">{piece.place}</span>}
-          </h4>
+          </h3>
           {piece.lines.map((line) => (
             <p key={line}>{line}</p>
           ))}
