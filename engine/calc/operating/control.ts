@@ -64,7 +64,7 @@ export function controlsOf(design: Design): Control[] {
     }),
     ...devices.flatMap(({ id, part, is, device }): Control[] => {
       const given = is === 'unknown' || is === 'follower'
-      return hasStages(device) && !given ? [{ is: 'stage', id, part, name: device.name ?? '' }] : []
+      return hasStages(device) && !given ? [{ is: 'stage', id, part, name: '' }] : []
     }),
   ]
 }
