@@ -119,6 +119,8 @@ export {
   conductorAsBuilt,
   type Difference,
   differencesOf,
+  type Unsettled,
+  unsettledOf,
 } from './edit/benchfacts'
 export { type KeptAside, keptAside, recordOf } from './edit/benchrecord'
 export type { SinceThen, StepAnswer } from './edit/benchsteps'

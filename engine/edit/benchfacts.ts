@@ -50,6 +50,19 @@ export function differencesAt(design: Design, c: Conductor): readonly Difference
   })
 }
 
+/** A fact of which devices have said different things, none of them knowing of the others. */
+export interface Unsettled extends BuiltNow {
+  readonly conductor: ConductorId
+}
+
+/** What is still to be settled, in the order of the drawing. O(records). */
+export const unsettledOf = (design: Design): readonly Unsettled[] =>
+  design.bench
+    ? design.conductors.flatMap(({ id }) =>
+        builtFacts(design, id).flatMap((f) => (f.others.length > 0 ? [{ ...f, conductor: id }] : [])),
+      )
+    : []
+
 /** What the workshop wrote beside a conductor; null: nothing. */
 export function builtNote(design: Design, id: ConductorId): string | null {
   const note = builtFacts(design, id).find((f) => f.fact.what === 'note')

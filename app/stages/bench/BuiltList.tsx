@@ -7,7 +7,6 @@ import {
   type Finding,
   figure,
   keptAside,
-  saidWords,
   sentence,
 } from '../../../engine'
 import { LevelMark } from '../../panels/LevelMark'
@@ -16,6 +15,7 @@ import { useOpen } from '../../store/open'
 import { tallyWords } from '../../store/tally'
 import { takeUp } from './looking'
 import { recordAsDrawn, takeOver } from './record'
+import { UnsettledList } from './UnsettledList'
 
 /** Everything that was built otherwise: as designed, as built, what to do with it; then the checks as built. */
 export function BuiltList() {
@@ -34,6 +34,7 @@ export function BuiltList() {
           ))}
         </ul>
       )}
+      <UnsettledList />
       {differences.length > 0 && <ChecksAsBuilt />}
       {aside.length > 0 && (
         <>
@@ -62,12 +63,6 @@ function DifferenceRow({ difference: d }: { difference: Difference }) {
         <span>{BUILT_WORDS[d.what]}</span>
         <s>{builtWords(design, d.what, d.drawn)}</s> → <b>{builtWords(design, d.what, d.built)}</b>
         {!d.stands && <small>This terminal is not in the drawing any more: not checked as built.</small>}
-        {d.others.length > 0 && (
-          <small className="others">
-            Recorded otherwise before: {d.others.map((o) => saidWords(design, o)).join(', ')}. The latest
-            counts: {saidWords(design, d.fact)}.
-          </small>
-        )}
       </p>
       <div className="buttons">
         <button

@@ -9,7 +9,7 @@ import {
   torqueEdit,
 } from '../../../engine/edit/bench'
 import { bringFrom } from '../../../engine/edit/benchbring'
-import { asBuilt, builtFacts, builtNote, differencesOf } from '../../../engine/edit/benchfacts'
+import { asBuilt, builtFacts, builtNote, differencesOf, unsettledOf } from '../../../engine/edit/benchfacts'
 import { keptAside } from '../../../engine/edit/benchrecord'
 import { benchSteps, stepsFor } from '../../../engine/edit/benchsteps'
 import { takeOverEdit } from '../../../engine/edit/benchtake'
@@ -287,6 +287,8 @@ describe('two devices', () => {
     expect(differencesOf(merged)[0]?.others.map((o) => o.value)).toEqual(['6mm2'])
     const settled = made(merged, builtEdit(merged, w2, { what: 'size', value: '2.5mm2' }, on('tablet', 40)))
     expect(differencesOf(settled)[0]).toMatchObject({ built: '2.5mm2', others: [] })
+    expect(unsettledOf(merged).map((u) => u.fact.value)).toEqual(['2.5mm2'])
+    expect(unsettledOf(settled)).toEqual([])
     expect(builtFacts(settled, w2.id)[0]?.fact.by).toBe('tablet')
     // The phone, which has not seen it, opens the file and sees the same.
     expect(differencesOf(made(phone, brought(phone, settled).edit))[0]).toMatchObject({ others: [] })
