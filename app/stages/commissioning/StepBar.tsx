@@ -21,6 +21,9 @@ export function StepBar({ steps, at }: Props) {
       >
         <ChevronLeft size={24} aria-hidden /> Step before
       </button>
+      <span className="hint">
+        <kbd>←</kbd> <kbd>→</kbd> from step to step, <kbd>Enter</kbd> enters
+      </span>
       {at < steps.length && (
         <button
           type="button"

@@ -53,6 +53,10 @@ export function StepCard({ record: { step, state, readings }, number, of }: Prop
       {readings.map((r) => (
         <ReadingCard key={`${step.key} ${r.reading.key} ${r.entries.length}`} step={step} record={r} />
       ))}
+      <p className="test-foot">
+        Expected figures come from the load flow of this state, from ratings and from settings. Tolerances are
+        common practice, no source. Local codes and the judgement of a licensed practitioner prevail.
+      </p>
       {where && (
         <button
           type="button"

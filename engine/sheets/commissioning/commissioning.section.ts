@@ -49,9 +49,18 @@ export function commissioningSheets(design: Design): readonly Sheet[] {
   })
 }
 
-export const commissioningSection: PackSection = {
-  key: 'commissioning',
-  title: 'Commissioning record',
-  readers: ['workshop'],
-  sheets: ({ design }) => commissioningSheets(design),
-}
+/** As it stands, and blank for whoever goes through it anew. */
+export const commissioningSections: readonly PackSection[] = [
+  {
+    key: 'commissioning',
+    title: 'Commissioning record',
+    readers: ['workshop'],
+    sheets: ({ design }) => commissioningSheets(design),
+  },
+  {
+    key: 'commissioning-blank',
+    title: 'Commissioning record, blank',
+    readers: [],
+    sheets: ({ design: { commissioning: _taken, ...design } }) => commissioningSheets(design),
+  },
+]

@@ -1,10 +1,17 @@
-import type { CommissioningRecord } from '../../calc/commissioning/record'
+import type { CommissioningRecord, Counts } from '../../calc/commissioning/record'
 import { line } from '../../kinds/draw'
 import type { Design } from '../../model/design'
 import type { Millimetres } from '../../units'
 import { INSTRUMENT_WORDS } from '../../words/commissioning/readings'
 import { monitorWords } from '../../words/commissioning/setting'
-import { countsWords, foundWords, signedWords, signingWords, whoWhen } from '../../words/commissioning/states'
+import {
+  countsWords,
+  foundWords,
+  signedWords,
+  signingWords,
+  total,
+  whoWhen,
+} from '../../words/commissioning/states'
 import { LEAST, textMark } from '../block'
 import { type FlowBlock, heading, listBlocks, small } from '../flow'
 
@@ -16,10 +23,14 @@ export function openingBlocks(design: Design, record: CommissioningRecord, width
   return [
     heading('How to use this record', width),
     ...[...HOW, monitorWords(steps, design)].flatMap((text) => (text === '' ? [] : small(text, width))),
-    small(`As it stands: ${countsWords(record.counts)}.`, width, { weight: 'bold', after: 2 }),
+    ...(taken(record.counts) === 0
+      ? []
+      : [small(`As it stands: ${countsWords(record.counts)}.`, width, { weight: 'bold', after: 2 })]),
     ...meters.map((i) => writtenLine(`${INSTRUMENT_WORDS[i]}: number and date of its last check`, width)),
   ]
 }
+
+const taken = (counts: Counts): number => total(counts) - counts.notDone
 
 const HOW: readonly string[] = [
   'Go through the steps in their order; read the cautions before each. Stop where something fails: mend it, then take the reading again and write it beside the first one.',

@@ -1,5 +1,5 @@
 import { benchSection } from '../bench/bench.section'
-import { commissioningSection } from '../commissioning/commissioning.section'
+import { commissioningSections } from '../commissioning/commissioning.section'
 import { changeSections } from '../compared/changes.section'
 import { handoverSections } from '../handover/handover.section'
 import { drawnSections } from './drawnsections'
@@ -14,6 +14,6 @@ export const PACK_SECTIONS: readonly PackSection[] = [
   ...changeSections,
   ...scheduleSections,
   benchSection,
-  commissioningSection,
+  ...commissioningSections,
   labelSection,
 ]

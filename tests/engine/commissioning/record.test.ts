@@ -10,7 +10,11 @@ import { readDesign } from '../../../engine/kinds/readdesign'
 import type { TestEntry, TestRecord } from '../../../engine/model/commissioning'
 import type { Design } from '../../../engine/model/design'
 import { writeDesign } from '../../../engine/model/write'
-import { commissioningSheets } from '../../../engine/sheets/commissioning/commissioning.section'
+import {
+  commissioningSections,
+  commissioningSheets,
+} from '../../../engine/sheets/commissioning/commissioning.section'
+import type { PackContext } from '../../../engine/sheets/packs/section'
 import { commissioningSummary } from '../../../engine/words/commissioning/summary'
 import { partNamed } from '../../build'
 import { addLoad, readingIn, stepOf, withShunts } from './bench'
@@ -190,6 +194,19 @@ describe('signatures', () => {
       apply(measured, { do: 'record', records: [{ ...empty, name: ' ', covers: ['x'] }] }),
     ).toMatchObject({ code: 'no-name' })
   })
+})
+
+test('a filled record can be printed blank', () => {
+  const d = enter(drawn, 'amps', 10.07)
+  const [filled, blank] = commissioningSections.map((section) =>
+    section
+      .sheets({ design: d } as PackContext)
+      .flatMap((s) => s.marks.flatMap((m) => (m.is === 'text' ? [m.text] : [])))
+      .join(' '),
+  )
+  expect(filled).toContain('10.07 A')
+  expect(blank).not.toContain('10.07 A')
+  expect(blank).toContain('Load: E1 Load E1')
 })
 
 /** Lines as two devices may make them: some of both, some of one alone. */
