@@ -9,3 +9,11 @@ export function withRecordsOf(design: Design, from: Design): Design {
     Object.entries(of).filter(([key]) => WORK_RECORDS.includes(key) === wanted)
   return Object.fromEntries([...entries(design, false), ...entries(from, true)]) as unknown as Design
 }
+
+/** What is designed alone. The same design where nothing is recorded. */
+export function withoutRecords(design: Design): Design {
+  const entries = Object.entries(design).filter(([key]) => !WORK_RECORDS.includes(key))
+  return entries.length === Object.keys(design).length
+    ? design
+    : (Object.fromEntries(entries) as unknown as Design)
+}

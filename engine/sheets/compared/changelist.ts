@@ -1,6 +1,7 @@
 import { compareDesigns } from '../../calc/compare/compare'
 import { compareResults } from '../../calc/compare/results'
 import type { Design } from '../../model/design'
+import { withoutRecords } from '../../model/workrecords'
 import { type Analysed, analyse } from '../../rules/analyse'
 import { CHANGE_GROUPS, CHANGE_MARKS, CHANGE_WORDS, type ChangeRow } from '../../words/changerow'
 import { changeRows } from '../../words/changerows'
@@ -13,7 +14,11 @@ export interface AnalysedState extends Analysed {
   readonly design: Design
 }
 
-export const analysedState = (design: Design): AnalysedState => ({ design, ...analyse(design) })
+/** Checked as it is designed: what is recorded of the work is not compared. */
+export const analysedState = (design: Design): AnalysedState => ({
+  design,
+  ...analyse(withoutRecords(design)),
+})
 
 /** Everything that differs between two states and in their results, group by group. */
 export function allChangeRows(before: AnalysedState, after: AnalysedState): readonly ChangeRow[] {

@@ -32,22 +32,22 @@ export const changeSections: readonly PackSection[] = [
     key: 'changes',
     title: 'What changed',
     readers: ['designer', 'workshop'],
-    sheets: ({ design, answers, findings, paper }) => {
+    sheets: ({ design, paper }) => {
       const since = changesSince(design)
       if (!since) return []
       const title = `What changed: ${called(since.before)} → ${called(design)}`
-      return listSheets(analysedState(since.before), { design, answers, findings }, title, tableForm(paper))
+      return listSheets(analysedState(since.before), analysedState(design), title, tableForm(paper))
     },
   },
   {
     key: 'as-built',
     title: 'Built otherwise than drawn',
     readers: ['designer'],
-    sheets: ({ design, answers, findings, paper }) => {
+    sheets: ({ design, paper }) => {
       const built = asBuilt(design)
       if (built === design) return []
       const title = 'Built otherwise than drawn: as designed → as built'
-      return listSheets({ design, answers, findings }, analysedState(built), title, tableForm(paper))
+      return listSheets(analysedState(design), analysedState(built), title, tableForm(paper))
     },
   },
 ]

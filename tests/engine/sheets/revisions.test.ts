@@ -193,6 +193,7 @@ describe('sections of a pack', () => {
       },
     } as unknown as Design
     expect(allTexts(made('as-built', built))).toMatch(/W20.*Size: 4 mm² → 6 mm²/)
+    expect(allTexts(made('as-built', built))).not.toContain('Removed')
     expect(standingWords(built).status).toBe('Issued')
   })
 })
