@@ -20,7 +20,7 @@ export function ProgressBar({ progress, whole = false }: Props) {
       />
       <span role={whole ? 'status' : undefined}>
         {words}
-        {again > 0 && <b className="again">{whole ? ` ${again} to look at again` : ` ${again} again`}</b>}
+        {again > 0 && <b className="again">{whole ? `, ${again} to look at again` : `, ${again} again`}</b>}
       </span>
     </div>
   )
