@@ -45,6 +45,9 @@ const INDENT: Millimetres = 8
 /** From so many readings on, what they have in common is said once above them. */
 const MANY = 3
 
+/** A step of no more readings than this is never broken. */
+const WHOLE = 4
+
 interface StepHead {
   readonly number: number
   readonly cautions: readonly FlowBlock[]
@@ -91,7 +94,9 @@ function stepBlocks(
     }
     return readingBlock(design, step, r, row, c)
   })
-  return [{ ...head, leads: true }, ...rows]
+  const leads = (i: number): boolean =>
+    i + 1 < rows.length && (rows.length <= WHOLE || i === 0 || i === rows.length - 2)
+  return [{ ...head, leads: true }, ...rows.map((row, i) => (leads(i) ? { ...row, leads: true } : row))]
 }
 
 /** In full where the group needs it for the first time, then in a few words. */
