@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react'
-import { readDesign } from '../../engine'
+import { readDesign, withRevisionsOf } from '../../engine'
 import type { Point } from '../files/database'
 import { keepPoint, listPoints } from '../files/points'
 import { takeState, useOpen } from '../store/open'
@@ -19,7 +19,7 @@ export function Earlier({ onClose }: { onClose: () => void }) {
     const read = readDesign(point.text)
     if (!read.design) return refuse('This state cannot be read any more.')
     await keepPoint(design, 'Before going back').catch(() => {})
-    takeState(`Go back to "${point.name}"`, read.design)
+    takeState(`Go back to "${point.name}"`, withRevisionsOf(read.design, design))
     clearSelection()
     say(`Gone back to "${point.name}". Undo takes it back.`)
     onClose()

@@ -1,6 +1,6 @@
 import { issuedDesign } from '../kinds/issued'
 import type { Design } from '../model/design'
-import { frozen } from '../model/revision'
+import { frozen, withRevisionsOf } from '../model/revision'
 import { withRecordsOf } from '../model/workrecords'
 import { done } from './change'
 import type { EditOf, EditResult } from './edit'
@@ -36,16 +36,10 @@ export function applyIssue(design: Design, edit: EditOf<'issue'>): EditResult {
  * still counts as changed since the last revision, unless that is the one.
  */
 export function applyTakeBack(design: Design, { number }: EditOf<'take back'>): EditResult {
-  const { revisions = [], settings } = design
-  if (!revisions.some((r) => r.number === number))
+  if (!design.revisions?.some((r) => r.number === number))
     return refuse('not-issued', `There is no revision ${number}.`)
   const issued = issuedDesign(design, number)
   if (!issued)
     return refuse('damaged', `What is kept of revision ${number} is not what was issued: it is not used.`)
-  return done({
-    ...withRecordsOf(issued, design),
-    id: design.id,
-    revisions,
-    settings: { ...issued.settings, revision: settings.revision, date: settings.date },
-  })
+  return done(withRevisionsOf({ ...withRecordsOf(issued, design), id: design.id }, design))
 }

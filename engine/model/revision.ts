@@ -34,6 +34,12 @@ function stripped(data: unknown): unknown {
   return Object.fromEntries(entries.map(([key, value]) => [key, stripped(value)]))
 }
 
+/** An earlier state with the revisions that have been issued since: what was issued is never lost. */
+export const withRevisionsOf = (state: Design, { revisions, settings: s }: Design): Design =>
+  revisions
+    ? { ...state, revisions, settings: { ...state.settings, revision: s.revision, date: s.date } }
+    : state
+
 /** Letters of revisions in their order; I, O and Q are passed over, as they read as numerals. */
 const LETTERS = 'ABCDEFGHJKLMNPRSTUVWXYZ'
 

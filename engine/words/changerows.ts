@@ -28,6 +28,7 @@ export function changeRows(
   before: Design,
   after: Design,
   comparison: Comparison = compareDesigns(before, after),
+  findingOf: (key: string) => string = (key) => `Finding ${key.split(' ')[0]}`,
 ): readonly ChangeRow[] {
   const pair = { before, after }
   const fields = (group: ChangeGroup, name: string, lines: readonly string[]): ChangeRow[] =>
@@ -93,7 +94,7 @@ export function changeRows(
       list: 'accepted',
       of: (d) => d.accepted,
       idOf: ({ key }) => key,
-      name: ({ key }) => `Finding ${key.split(' ')[0]}`,
+      name: ({ key }) => findingOf(key),
       is: ({ reason, by }) => [`“${reason}”${by ? `, ${by}` : ''}`],
       lines: (_, changes, p) => factLines(changes, acceptedFact, p),
       places: ({ key }) => placesIn(key, after),

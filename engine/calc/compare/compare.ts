@@ -16,8 +16,8 @@ const COMPARED = [
   'zones',
   'texts',
 ]
-/** Revision and date are what a state is called. */
-const CALLED = ['revision', 'date']
+/** Revision and date are what a state is called; whom to reach is said in the handover pack alone. */
+const NO_CHANGE = ['revision', 'date', 'installer', 'contact']
 
 /**
  * What differs between two states of a design, the earlier first: things by their permanent ids, facts field by field,
@@ -40,7 +40,7 @@ export function compareDesigns(before: Design, after: Design): Comparison {
     texts: things(before.texts, after.texts, ({ id }) => id, textChanges, { moved: isElsewhere }),
     ownConductors: things(before.ownConductors, after.ownConductors, ({ key }) => key, plainChanges),
     accepted: things(before.accepted, after.accepted, ({ key }) => key, plainChanges),
-    settings: fieldChanges(before.settings, after.settings, { skip: CALLED }),
+    settings: fieldChanges(before.settings, after.settings, { skip: NO_CHANGE }),
     ownRules: fieldChanges(before.ownRules ?? {}, after.ownRules ?? {}),
     other: fieldChanges(before, after, { skip: [...APART, ...COMPARED] }),
   }

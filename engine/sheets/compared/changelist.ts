@@ -5,6 +5,7 @@ import { withoutRecords } from '../../model/workrecords'
 import { type Analysed, analyse } from '../../rules/analyse'
 import { CHANGE_GROUPS, CHANGE_MARKS, CHANGE_WORDS, type ChangeRow } from '../../words/changerow'
 import { changeRows } from '../../words/changerows'
+import { sentence } from '../../words/findings'
 import { resultRows } from '../../words/resultrows'
 import { standingWords } from '../../words/standing'
 import type { Column, Schedule } from '../schedules/schedule'
@@ -20,10 +21,25 @@ export const analysedState = (design: Design): AnalysedState => ({
   ...analyse(withoutRecords(design)),
 })
 
+/** What a finding is called by its key, where one of the states has it. */
+function titleIn(...states: readonly AnalysedState[]): (key: string) => string {
+  const titles = new Map(
+    states.flatMap(({ design, findings }) =>
+      findings.map((f) => [f.key, sentence(f, design).title] as const),
+    ),
+  )
+  return (key) => titles.get(key) ?? `Finding ${key.split(' ')[0]}`
+}
+
 /** Everything that differs between two states and in their results, group by group. */
 export function allChangeRows(before: AnalysedState, after: AnalysedState): readonly ChangeRow[] {
   const rows = [
-    ...changeRows(before.design, after.design, compareDesigns(before.design, after.design)),
+    ...changeRows(
+      before.design,
+      after.design,
+      compareDesigns(before.design, after.design),
+      titleIn(before, after),
+    ),
     ...resultRows(compareResults(before, after), before.design, after.design),
   ]
   return Object.keys(CHANGE_GROUPS).flatMap((group) => rows.filter((r) => r.group === group))

@@ -12,9 +12,12 @@ import { issuedDesign } from '../../../engine/kinds/issued'
 import { readDesign } from '../../../engine/kinds/readdesign'
 import type { Design } from '../../../engine/model/design'
 import type { Row } from '../../../engine/model/fields'
+import { withRevisionsOf } from '../../../engine/model/revision'
 import { writeDesign } from '../../../engine/model/write'
 import { analyse } from '../../../engine/rules/analyse'
+import { allChangeRows, analysedState } from '../../../engine/sheets/compared/changelist'
 import { changeRows } from '../../../engine/words/changerows'
+import { sentence } from '../../../engine/words/findings'
 import { design } from '../../build'
 import { Random } from '../../reference/random'
 import { randomDesign } from '../rules/randomdesign'
@@ -183,6 +186,7 @@ describe('standing', () => {
     const a = done(small, { ...ISSUE, number: 'A' })
     const worked = { ...a, bench: { conductors: [] }, commissioning: { lines: [] } } as unknown as Design
     expect(standingOf(worked).is).toBe('issued')
+    expect(standingOf(done(a, { do: 'settings', set: { contact: '12 Mill Lane' } })).is).toBe('issued')
     expect(standingOf(done(a, { do: 'move', to: [{ part: 'p3', x: 500, y: 0 }] })).is).toBe('changed')
   })
 
@@ -307,4 +311,27 @@ test('every field of every kind has words', () => {
       expect(lines.join(' '), `${kind.key} ${key}`).not.toMatch(/undefined|\[object|something else/)
     }
   }
+})
+
+test('a finding that was accepted goes by its title', () => {
+  const state = analysedState(small)
+  const finding = state.findings[0]!
+  const after = done(small, {
+    do: 'accept',
+    accepted: { key: finding.key, level: finding.level, reason: 'Seen on site' },
+  })
+  const row = allChangeRows(state, analysedState(after)).find((r) => r.group === 'accepted')
+  expect(row).toMatchObject({
+    what: 'added',
+    name: sentence(finding, small).title,
+    lines: ['“Seen on site”'],
+  })
+})
+
+test('going back to a state from before an issue loses no revision', () => {
+  const a = done(small, { ...ISSUE, number: 'A' })
+  const back = withRevisionsOf(small, a)
+  expect(back.revisions).toBe(a.revisions)
+  expect(standingOf(back)).toMatchObject({ is: 'issued', revision: { number: 'A' } })
+  expect(withRevisionsOf(a, small)).toBe(a)
 })
