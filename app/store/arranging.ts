@@ -1,20 +1,25 @@
-import { arrangeEdit, designIn } from '../../engine'
+import { arrangeEdit, arrangeLinksEdit, designIn, type Edit, type PartId } from '../../engine'
 import { useLatest } from './latest'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
 import { inThisView, seenDesign } from './seen'
 import { lookAtAll, useView } from './view'
 
+function arranged(only?: ReadonlySet<PartId>): Edit {
+  const { answers } = useLatest.getState()
+  const edit = useView.getState().view === 'data' ? arrangeLinksEdit : arrangeEdit
+  return inThisView(edit(seenDesign(), answers, only))
+}
+
 /** Lays the whole drawing out for reading, in the view that one looks at. */
 export function arrangeAll(): void {
-  if (doEdit('Arrange', inThisView(arrangeEdit(seenDesign(), useLatest.getState().answers)))) lookAtAll()
+  if (doEdit('Arrange', arranged())) lookAtAll()
 }
 
 /** The same with the selected parts alone, where they are. */
 export function arrangeSelected(): void {
   const { parts } = useView.getState()
-  const edit = arrangeEdit(seenDesign(), useLatest.getState().answers, parts)
-  doEdit(`Arrange ${parts.size} parts`, inThisView(edit))
+  doEdit(`Arrange ${parts.size} parts`, arranged(parts))
 }
 
 /** The parts that stand elsewhere in this view than in the single-line one: of the selection, or of all. */

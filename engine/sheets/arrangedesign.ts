@@ -6,6 +6,10 @@ import type { Conductor, Design, Part, PartId } from '../model/design'
 import type { ShelfGroup } from '../model/kind'
 import { arrange } from './arrange/arrange'
 import type { ArrangeColumn, ArrangeLink, ArrangePart } from './arrange/part'
+import { blockOf } from './block'
+import { contentOf } from './layout'
+import { linkPlaces } from './linkdesign'
+import { partLines } from './partlabels'
 
 const COLUMN: Readonly<Record<ShelfGroup, ArrangeColumn>> = {
   stores: 'store',
@@ -36,7 +40,7 @@ export function arrangeEdit(design: Design, answers: Answers | null, only?: Read
   const inside = new Set(parts.map((p) => p.id))
   const links = design.conductors.filter((c) => inside.has(c.from.part) && inside.has(c.to.part))
   const places = arrange(
-    parts.map((p) => arrangePart(design, p)),
+    parts.map((p) => arrangePart(design, p, answers)),
     links.map((c) => arrangeLink(c, answers)),
     { aspect: ROOM_ASPECT },
   )
@@ -49,7 +53,24 @@ export function arrangeEdit(design: Design, answers: Answers | null, only?: Read
   }
 }
 
-function arrangePart(design: Design, part: Part): ArrangePart {
+/**
+ * The edit that lays out what the data view shows, hub first, as on the sheet of data links; or only the parts given.
+ * `design`: as that view shows it. It leaves the other views as they are.
+ */
+export function arrangeLinksEdit(design: Design, answers: Answers | null, only?: ReadonlySet<PartId>): Edit {
+  const content = contentOf(design, answers, 'data')
+  const isIn = (id: PartId): boolean => only?.has(id) ?? true
+  const parts = content.parts.filter((p) => isIn(p.id))
+  const shown = content.shown.filter(({ conductor: { from, to } }) => isIn(from.part) && isIn(to.part))
+  const places = linkPlaces(design, { ...content, parts, shown })
+  const boxes = parts.map((p) => boxOf(p, design.conductors))
+  const x0 = only ? Math.min(...boxes.map((b) => b.x)) : MARGIN
+  const y0 = only ? Math.min(...boxes.map((b) => b.y)) : MARGIN
+  const to = [...places].map(([part, { x, y }]) => ({ part, x: x0 + x, y: y0 + y }))
+  return { do: 'move', to, view: 'data' }
+}
+
+function arrangePart(design: Design, part: Part, answers: Answers | null): ArrangePart {
   const box = boxOf(part, design.conductors)
   const ports = terminalsOf(part, design.conductors).map((t) => ({
     id: t.key,
@@ -58,7 +79,8 @@ function arrangePart(design: Design, part: Part): ArrangePart {
     side: t.side,
   }))
   const group = kindOf(part.kind)?.group
-  return { id: part.id, w: box.w, h: box.h, column: group ? COLUMN[group] : 'load', ports }
+  const { w, h } = blockOf(partLines(design, part, answers))
+  return { id: part.id, w: box.w, h: box.h, column: group ? COLUMN[group] : 'load', ports, words: { w, h } }
 }
 
 /** A conductor in the direction in which its greater current flows; as drawn where that is not known. */

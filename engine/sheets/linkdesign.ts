@@ -1,6 +1,6 @@
 import { snap } from '../edit/grid'
 import { boxOf, terminalsOf } from '../kinds/place'
-import type { Design, Part } from '../model/design'
+import type { Design, Part, PartId, Place } from '../model/design'
 import { arrange } from './arrange/arrange'
 import type { ArrangePart } from './arrange/part'
 import type { Content } from './layout'
@@ -13,7 +13,23 @@ const WORDS = { w: 37.5, h: 12.5 } as const
  * The design with the parts of its data links moved together, hub first, for a sheet that shows nothing else: on
  * the main drawing they stand wherever their power comes from. Ways dragged by hand are let go.
  */
-export function linkDesign(design: Design, { parts, shown }: Content): Design {
+export function linkDesign(design: Design, content: Content): Design {
+  const { parts } = content
+  const places = linkPlaces(design, content)
+  const { zones: _zones, texts: _texts, ...bare } = design
+  return {
+    ...bare,
+    ...onSheet(design, parts, places),
+    parts: design.parts.map((p) => {
+      const place = places.get(p.id)
+      return place ? { ...p, ...place } : p
+    }),
+    conductors: design.conductors.map((c) => (c.path.length === 0 ? c : { ...c, path: [] })),
+  }
+}
+
+/** Where the parts of data links stand together, hub first, with room for their words; from 0, 0. */
+export function linkPlaces(design: Design, { parts, shown }: Content): ReadonlyMap<PartId, Place> {
   const places = arrange(
     parts.map((p) => arranged(design, p)),
     shown.map(({ conductor: { from, to } }) => ({
@@ -21,16 +37,7 @@ export function linkDesign(design: Design, { parts, shown }: Content): Design {
       to: { part: to.part, port: to.terminal },
     })),
   )
-  const { zones: _zones, texts: _texts, ...bare } = design
-  return {
-    ...bare,
-    ...onSheet(design, parts, places),
-    parts: design.parts.map((p) => {
-      const place = places.get(p.id)
-      return place ? { ...p, x: place.x, y: place.y + WORDS.h } : p
-    }),
-    conductors: design.conductors.map((c) => (c.path.length === 0 ? c : { ...c, path: [] })),
-  }
+  return new Map([...places].map(([id, { x, y }]) => [id, { x, y: y + WORDS.h }]))
 }
 
 function arranged(design: Design, part: Part): ArrangePart {
@@ -61,7 +68,7 @@ function onSheet(
 ): Pick<Design, 'zones' | 'texts'> {
   const zones = design.zones?.filter((z) => z.parts.length > 0)
   const bottoms = parts.map((p) => (places.get(p.id)?.y ?? 0) + boxOf(p, design.conductors).h)
-  let y = snap(Math.max(0, ...bottoms) + WORDS.h + BELOW)
+  let y = snap(Math.max(0, ...bottoms) + BELOW)
   const texts = textsIn(design, 'data').map((text) => {
     const stacked = { ...text, x: 0, y }
     y = snap(y + sceneText(text).h + BETWEEN)

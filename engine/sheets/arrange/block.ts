@@ -2,7 +2,7 @@ import type { Millimetres } from '../../units'
 import { channelWidths } from './channels'
 import { snapUp, stackColumns } from './columns'
 import type { Plan } from './graph'
-import type { Place } from './part'
+import type { ArrangePart, Place } from './part'
 
 /** Parts laid out together, from 0, 0. */
 export interface Block {
@@ -17,8 +17,20 @@ const ROOM_BELOW_LOAD: Millimetres = 2.5
 /** Free width right of a part that has its words beside it. */
 const ROOM_BESIDE: Millimetres = 30
 const ROOM_ABOVE: Millimetres = 7.5
+/** Free strip round words. */
+const CLEAR: Millimetres = 2
 /** Most height of a strip across a block that holds no part. */
 const EMPTY: Millimetres = 20
+
+/** Words of a load stand beside it, and reach below it where they are taller; those of others stand above or below. */
+const roomBelow = ({ column, words, h }: ArrangePart): Millimetres =>
+  column === 'load'
+    ? ROOM_BELOW_LOAD + Math.max(0, snapUp((words?.h ?? 0) - h))
+    : words
+      ? snapUp(words.h + CLEAR)
+      : ROOM_BELOW
+
+const roomBeside = ({ words }: ArrangePart): Millimetres => (words ? snapUp(words.w + CLEAR) : ROOM_BESIDE)
 
 /** Lays columns from left to right. `isFixed`: columns that keep the order they are given in. */
 export function layBlock(
@@ -30,11 +42,13 @@ export function layBlock(
   const stack = {
     columns: columns.filter((c) => c.length > 0).map((c) => [...c]),
     top: new Map<number, Millimetres>(),
-    gap: (i: number) => (isLoad(i) ? ROOM_BELOW_LOAD : ROOM_BELOW),
+    gap: (i: number) => roomBelow(plan.parts[i]!),
   }
   const kept = columns.flatMap((c, k) => (c.length > 0 ? [isFixed(k)] : []))
   stackColumns(plan, stack, (c) => kept[c]!)
-  const widths = channelWidths(plan, stack, (c) => (stack.columns[c]!.some(isLoad) ? ROOM_BESIDE : 0))
+  const widths = channelWidths(plan, stack, (c) =>
+    Math.max(0, ...stack.columns[c]!.filter(isLoad).map((i) => roomBeside(plan.parts[i]!))),
+  )
 
   closeUp(plan, stack.top)
   const places = new Map<number, Place>()

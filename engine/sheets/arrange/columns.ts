@@ -1,4 +1,5 @@
 import type { Millimetres } from '../../units'
+import { exchange } from './exchange'
 import { otherEnd, otherY, ownY, type Plan } from './graph'
 
 export const GRID: Millimetres = 2.5
@@ -43,6 +44,12 @@ export function stackColumns(plan: Plan, s: Stack, isFixed: (column: number) => 
         column.sort((a, b) => wishes.get(a)! - wishes.get(b)! || a - b)
       }
       settle(plan, s, column, wish, isFixed(c))
+      if (isFixed(c)) continue
+      const sideOf = (n: number): 'left' | 'right' | null => {
+        const other = columnOf.get(n)
+        return other === undefined || other === c ? null : other < c ? 'left' : 'right'
+      }
+      if (exchange(plan, s, column, sideOf)) settle(plan, s, column, wish, false)
     }
   })
 }

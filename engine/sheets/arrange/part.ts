@@ -19,6 +19,8 @@ export interface ArrangePart {
   readonly h: Millimetres
   readonly column: ArrangeColumn
   readonly ports: readonly ArrangePort[]
+  /** Room that its words take. Absent: the usual. */
+  readonly words?: { readonly w: Millimetres; readonly h: Millimetres }
   /** Rank among parts that stand in the same place of the order otherwise, smallest first. */
   readonly order?: number
 }
