@@ -5,8 +5,8 @@ import { freeWays } from './freeways'
 import type { Prepared } from './prepare'
 import { bearsOn, type Solved, type State } from './solved'
 
-/** Returns × roots × size of the network looked through at most: a second's work or so. */
-const MOST_STEPS = 3e8
+/** Returns × roots × size of the network looked through at most: some tenths of a second. */
+const MOST_STEPS = 2e7
 
 /**
  * For each return that has no limit, the bare feeds that are the cause: with a device fitted at every other one, it still has

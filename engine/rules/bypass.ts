@@ -19,6 +19,7 @@ export const bypass: Rule = {
       const missed = shunt.shares.filter(
         (s) => s.expected === 1 && isZero(s) && !measuredElsewhere(c.answers.shunts, shunt, s),
       )
+      if (missed.length === 0) return []
       const leads = commonLeads(c, shunt.part, new Set(missed.map((s) => `${s.part}/${s.device}`)))
       return grouped(missed, leads).map(({ lead, all }) =>
         all.length === 1 || !lead ? single(c, shunt.part, all[0]!) : together(c, shunt.part, lead, all),

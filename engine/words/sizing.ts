@@ -63,6 +63,8 @@ function whySize({ because }: RunChoice, design: Design): string {
       return `${sizeName(design, because.thinner)} carries it, but the drop at ${partName(design, because.part)} would be ${beyond(because.percent, because.limitPercent)}.`
     case 'heat':
       return `${sizeName(design, because.thinner)} carries it, but a short circuit of ${figure(because.faultA, 'A')} lasts ${figure(because.seconds, 's')} until ${partName(design, because.part)} has cleared it; that takes ${atLeastMm2(because.leastMm2)}.`
+    case 'bond':
+      return `${sizeName(design, because.thinner)} carries it, but a bond to the frame is as thick as the lead of the battery, ${conductorName(design, because.lead)}: ${atLeastMm2(because.leastMm2)}.`
     case 'settled':
       return `${sizeName(design, because.thinner)} would change how current divides in the mesh beyond what it may.`
     default:

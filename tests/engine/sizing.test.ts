@@ -81,7 +81,7 @@ function spoiled(of: Design, size: string | null, rated: number | null): Design 
 }
 
 /** What sizes and ratings decide. */
-const DECIDED = ['P1', 'P2', 'P3', 'P5', 'C1', 'C3', 'F1', 'F3', 'E1', 'V4', 'D1', 'D2', 'J9', 'K2']
+const DECIDED = ['P1', 'P2', 'P3', 'P5', 'C1', 'C3', 'F1', 'F3', 'E1', 'V4', 'D1', 'D2', 'J9', 'J10', 'K2']
 
 const CLEAN = DEMOS.filter(({ file }) => !['planted-mistakes.json', 'training-boards.json'].includes(file))
 
@@ -384,4 +384,27 @@ describe('sizing in part', () => {
     for (const number of ['W4', 'W5']) expect(choiceOf(of, sized!, number)).toBeUndefined()
     expect(conductorNumbered(applied(thick, sized!), 'W4').size).toBe('95mm2')
   })
+})
+
+// NFPA 70 article 552, as restated: the bond of battery and frame is copper of 8 AWG at least, and no thinner than the lead.
+test('a bond to the frame is chosen as thick as the lead of the battery', () => {
+  const of = design({ ruleSet: 'metric-automotive' })
+    .part('battery', 'G1', { volts: '12', capacityAh: 100, dischargeA: 100, chargeA: 50, internalMOhm: 4 })
+    .part('fuse-cartridge', 'F1', { class: 't' })
+    .part('load', 'E1', { currentA: 80 })
+    .part('chassis-point', 'X1', {})
+    .part('chassis-point', 'X2', {})
+    .part('busbar', 'W1', { studs: 6, pole: 'negative' })
+    .join('G1.+', 'F1.1', { lengthM: 0.1 })
+    .join('F1.2', 'E1.+', { lengthM: 1 })
+    .join('E1.-', 'W1.1l', { lengthM: 1 })
+    .join('W1.2l', 'X1.31', { lengthM: 1 })
+    .join('W1.1r', 'G1.-', { lengthM: 1 })
+    .build()
+  const sized = sizedOf(of)
+  const bond = choiceOf(of, sized, 'W4')
+  expect(bond.to).toBe(choiceOf(of, sized, 'W5').to)
+  expect(bond.because).toMatchObject({ key: 'bond', lead: conductorNumbered(of, 'W5').id })
+  expect(whyChosen(bond, of)).toContain('as thick as the lead of the battery, W5')
+  expect(analyse(applied(of, sized)).findings.filter((f) => f.rule === 'J10')).toEqual([])
 })

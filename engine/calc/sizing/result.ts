@@ -8,7 +8,7 @@ import type { RatedWays } from './rateways'
 import { copperKg } from './runoptions'
 import { sizeReason } from './sizereason'
 import type { SizedRuns } from './sizeruns'
-import type { HeatNeed, Kept, Kilograms, RatingChoice, RunChoice, Sized } from './sizing'
+import type { BondNeed, HeatNeed, Kept, Kilograms, RatingChoice, RunChoice, Sized } from './sizing'
 import { type Trial, trialEdit } from './trial'
 
 interface Settled {
@@ -19,6 +19,7 @@ interface Settled {
   readonly rated: RatedWays
   readonly sized: SizedRuns
   readonly heat: ReadonlyMap<ConductorId, HeatNeed>
+  readonly bonds: ReadonlyMap<ConductorId, BondNeed>
   readonly free: readonly FreeRun[]
   readonly kept: readonly Kept[]
 }
@@ -36,7 +37,7 @@ export function sizedOf(s: Settled): Sized {
   }
 }
 
-function runChoices({ free, sized, heat }: Settled): RunChoice[] {
+function runChoices({ free, sized, heat, bonds }: Settled): RunChoice[] {
   const byId = new Map(free.map((run) => [run.conductor.id, run]))
   const dropAt = (cut: DropCut, instead: Selected): number => {
     let volts = 0
@@ -54,7 +55,14 @@ function runChoices({ free, sized, heat }: Settled): RunChoice[] {
       conductor: id,
       from: size,
       to: run.options[chosen]!.size.key,
-      because: sizeReason(run, chosen, needs, heat.get(id), sized.cuts, dropAt),
+      because: sizeReason(
+        run,
+        chosen,
+        needs,
+        { heat: heat.get(id), bond: bonds.get(id) },
+        sized.cuts,
+        dropAt,
+      ),
     }
   })
 }

@@ -1,9 +1,10 @@
 import type { ConductorId, Design } from '../../model/design'
 import { ruleSetOf } from '../../model/rules'
 import { RULE_SETS } from '../../tables/rulesets'
-import type { Amps } from '../../units'
+import type { Amps, SquareMillimetres } from '../../units'
 import { networkOf } from '../network'
 import { statesOf } from '../states'
+import { bondNeeds } from './bondneeds'
 import { meshless } from './dropcuts'
 import { type FreeRun, freeRuns } from './freeruns'
 import { type FuseWay, fuseWays } from './fuseways'
@@ -13,7 +14,7 @@ import type { Need } from './needs'
 import { type RatedWays, rateWays } from './rateways'
 import { sizedOf } from './result'
 import { type SizedRuns, sizeRuns } from './sizeruns'
-import type { HeatNeed, Kept, LeftOut, Sizing, SizingScope } from './sizing'
+import type { BondNeed, HeatNeed, Kept, LeftOut, Sizing, SizingScope } from './sizing'
 import { type Trial, trialEdit, tried } from './trial'
 
 /** Rounds in which meshes may settle; after them sizes and ratings only go up. */
@@ -50,6 +51,7 @@ export function sizeIt(design: Design, scope: SizingScope, leftOut: LeftOut = NO
   const unsized = new Map<ConductorId, Kept>()
   const tight = new Set<string>()
   const heat = new Map<ConductorId, HeatNeed>()
+  const bonds = new Map<ConductorId, BondNeed>()
   let trial = firstTrial(free, ways)
   let before: SizedRuns | null = null
   for (let round = 1; round <= MOST_ROUNDS; round++) {
@@ -71,7 +73,7 @@ export function sizeIt(design: Design, scope: SizingScope, leftOut: LeftOut = NO
       laid,
       free: open,
       cuts: (before?.cuts ?? []).filter((cut) => !settling || meshless(cut)),
-      floor: floorOf(open, heat, settling ? new Map() : trial.sizes, leftOut.noThinner),
+      floor: floorOf(open, [heat, bonds], settling ? new Map() : trial.sizes, leftOut.noThinner),
       unkept: leftOut.drops,
       before,
     })
@@ -89,8 +91,11 @@ export function sizeIt(design: Design, scope: SizingScope, leftOut: LeftOut = NO
     } else {
       const hot = heatNeeds(now, ruleSet, laid, open, trial.sizes)
       const all = [...kept, ...unsized.values(), ...rated.kept]
-      if (hot.size === 0) return sizedOf({ design, now, trial, rated, sized, heat, free: open, kept: all })
+      const bonded = bondNeeds(now, laid.border, open, trial.sizes)
+      if (hot.size + bonded.size === 0)
+        return sizedOf({ design, now, trial, rated, sized, heat, bonds, free: open, kept: all })
       for (const [id, need] of hot) heat.set(id, need)
+      for (const [id, need] of bonded) bonds.set(id, need)
       before = null
     }
   }
@@ -136,16 +141,16 @@ const noLower = (
 ): ReadonlyMap<FuseWay, Amps> =>
   new Map([...ratings].map(([way, amps]) => [way, Math.max(amps, before.get(way) ?? 0)]))
 
-/** Options below which nothing may be chosen: what bears a short circuit, and after a while what was chosen last. */
+/** Options below which nothing may be chosen: what bears a short circuit, what a bond needs beside its lead, and after a while what was chosen last. */
 const floorOf = (
   free: readonly FreeRun[],
-  heat: ReadonlyMap<ConductorId, HeatNeed>,
+  sections: readonly ReadonlyMap<ConductorId, { readonly leastMm2: SquareMillimetres }>[],
   sizes: Trial['sizes'],
   noThinner: ReadonlySet<ConductorId>,
 ): Selected =>
   new Map(
     free.map(({ conductor: { id, size }, options }) => {
-      const leastMm2 = heat.get(id)?.leastMm2 ?? 0
+      const leastMm2 = Math.max(...sections.map((of) => of.get(id)?.leastMm2 ?? 0))
       const bears = options.findIndex((o) => o.size.sectionMm2 >= leastMm2 * (1 - 1e-9))
       const last = options.findIndex((o) => o.size.key === sizes.get(id))
       const now = noThinner.has(id) ? options.findIndex((o) => o.size.key === size) : 0

@@ -3,14 +3,14 @@ import type { DropCut } from './dropcuts'
 import type { FreeRun } from './freeruns'
 import type { Selected } from './leastcopper'
 import type { Need } from './needs'
-import type { HeatNeed, SizeReason } from './sizing'
+import type { BondNeed, HeatNeed, SizeReason } from './sizing'
 
 /** Why a chosen conductor is no thinner: what the next thinner size would break, the gravest first. */
 export function sizeReason(
   { conductor, options, thinnest }: FreeRun,
   chosen: number,
   needs: readonly Need[],
-  heat: HeatNeed | undefined,
+  { heat, bond }: { readonly heat: HeatNeed | undefined; readonly bond: BondNeed | undefined },
   cuts: readonly DropCut[],
   dropAt: (cut: DropCut, instead: Selected) => number,
 ): SizeReason {
@@ -23,6 +23,8 @@ export function sizeReason(
   }
   if (heat && thinner.size.sectionMm2 < heat.leastMm2 * (1 - 1e-9))
     return { key: 'heat', thinner: thinner.size.key, ...heat }
+  if (bond && thinner.size.sectionMm2 < bond.leastMm2 * (1 - 1e-9))
+    return { key: 'bond', thinner: thinner.size.key, ...bond }
   const instead = new Map<ConductorId, number>([[conductor.id, chosen - 1]])
   let worst: { cut: DropCut; percent: number } | null = null
   for (const cut of cuts) {

@@ -88,6 +88,8 @@ export type SizeReason =
     }
   /** A short circuit heats it too much until its device clears it. */
   | ({ readonly key: 'heat'; readonly thinner: string } & HeatNeed)
+  /** A bond to the frame is as thick as the lead of the battery. */
+  | ({ readonly key: 'bond'; readonly thinner: string } & BondNeed)
   /** How a mesh divides, or a search without end, left no thinner one. */
   | { readonly key: 'settled'; readonly thinner: string }
 
@@ -97,6 +99,12 @@ export interface HeatNeed {
   readonly faultA: Amps
   readonly seconds: Seconds
   readonly part: PartId
+}
+
+/** Section of a bond to the frame, and the battery lead that asks for it. */
+export interface BondNeed {
+  readonly leastMm2: SquareMillimetres
+  readonly lead: ConductorId
 }
 
 export type NeedKey = 'current' | 'array' | 'device' | 'return' | 'ahead'
