@@ -44,12 +44,12 @@ export class PackTable {
     tell: (told: PackTell) => void,
     overtaken: () => boolean,
   ): Promise<MadePack | null> {
-    const { design, reader, paper, view } = wish
+    const { design, reader, paper, view, labels } = wish
     const wanted = sectionsNamed(wish.contents)
     tell({ is: 'progress', done: 0, of: wanted.length, title: 'Figures and findings' })
     await turn()
-    const context: PackContext = { design, ...this.analysed(design), paper, view }
-    this.keepFor(`${paper} ${view}`)
+    const context: PackContext = { design, ...this.analysed(design), paper, view, labels }
+    this.keepFor(JSON.stringify([paper, view, labels]))
     const made: MadeSection[] = []
     for (const [i, section] of wanted.entries()) {
       tell({ is: 'progress', done: i, of: wanted.length, title: section.title })

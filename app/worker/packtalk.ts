@@ -1,4 +1,4 @@
-import type { Bookmark, Design, PackReader, PaperSize } from '../../engine'
+import type { Bookmark, Design, LabelSheetOptions, PackReader, PaperSize } from '../../engine'
 import type { Colouring } from '../print/inks'
 
 /** What a pack is made from. */
@@ -10,6 +10,7 @@ export interface PackWish {
   readonly paper: PaperSize
   readonly view: 'single-line' | 'both-poles'
   readonly colouring: Colouring
+  readonly labels: LabelSheetOptions
 }
 
 /** A file that is made of the pack. */

@@ -13,6 +13,8 @@ export interface LabelStock {
   /** From one label to the next: the label and the gap beside it. */
   readonly pitchX: Millimetres
   readonly pitchY: Millimetres
+  /** In a title, where a kind of label stands on several stocks: "heat-shrink 6.4 mm". */
+  readonly short?: string
   /** Free room inside the edge of one. Default 1.5 mm: printers are off by a millimetre. */
   readonly pad?: Millimetres
 }
@@ -43,7 +45,11 @@ function sleeveStock(innerMm: Millimetres): LabelStock {
   const flat = Math.floor(((innerMm * Math.PI) / 2) * 10) / 10
   const rows = Math.floor(270 / (flat + 3))
   const title = `Heat-shrink ${innerMm} mm on a carrier, flat 50 × ${flat} mm, ${2 * rows} on a sheet`
-  return { ...onA4(title, [2, rows], [50, flat], [90, flat + 3]), pad: 0.6 }
+  return {
+    ...onA4(title, [2, rows], [50, flat], [90, flat + 3]),
+    short: `heat-shrink ${innerMm} mm`,
+    pad: 0.6,
+  }
 }
 
 /** The narrowest sleeve that passes over the end of a conductor and still shrinks on to it; null: there is none. */

@@ -1,12 +1,14 @@
 import { PACK_READERS } from '../../../engine'
 import { ContentsList } from './ContentsList'
-import { PAPERS, READERS } from './choice'
+import { contentsOf, PAPERS, READERS } from './choice'
+import { LabelStocks } from './LabelStocks'
 import { choose, useMaking } from './making'
 import { TakeAway } from './TakeAway'
 
 /** Whom the pack is for, what it holds, how it is drawn, and what to take away. */
 export function Choices() {
-  const { reader, paper, view, colouring } = useMaking((s) => s.choice)
+  const choice = useMaking((s) => s.choice)
+  const { reader, paper, view, colouring } = choice
   return (
     <section className="choices-of-pack" aria-label="What is printed">
       <div className="inputs">
@@ -61,6 +63,7 @@ export function Choices() {
           </label>
         </div>
         <ContentsList title={PACK_READERS[reader]} />
+        {contentsOf(choice).includes('labels') && <LabelStocks />}
       </div>
       <TakeAway />
     </section>

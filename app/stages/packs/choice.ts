@@ -1,6 +1,7 @@
 import { PACK_READERS, PACK_SECTIONS, type PackReader, type PaperSize, usualContents } from '../../../engine'
 import { readPreference, writePreference } from '../../files/preference'
 import type { Colouring } from '../../print/inks'
+import { type LabelChoice, labelChoiceFrom, USUAL_LABELS } from './labelchoice'
 
 /** What the person has chosen to print; kept in this browser, for every design alike. */
 export interface Choice {
@@ -10,6 +11,7 @@ export interface Choice {
   readonly colouring: Colouring
   /** Keys of sections in order, where they are other than usual for a reader. */
   readonly contents: Readonly<Partial<Record<PackReader, readonly string[]>>>
+  readonly labels: LabelChoice
 }
 
 export const READERS = Object.keys(PACK_READERS) as readonly PackReader[]
@@ -21,6 +23,7 @@ const USUAL: Choice = {
   view: 'single-line',
   colouring: 'colour',
   contents: {},
+  labels: USUAL_LABELS,
 }
 
 export const contentsOf = ({ reader, contents }: Choice): readonly string[] =>
@@ -52,6 +55,7 @@ export function keptChoice(): Choice {
         return Array.isArray(keys) ? [[reader, keys.filter(isKey)] as const] : []
       }),
     ),
+    labels: labelChoiceFrom(isRecord(kept.labels) ? kept.labels : {}),
   }
 }
 

@@ -3,6 +3,7 @@ import { useOpen } from '../../store/open'
 import { PackMaker } from '../../worker/packmaker'
 import type { MadePack } from '../../worker/packtalk'
 import { type Choice, contentsOf, keepChoice, keptChoice } from './choice'
+import { optionsOf } from './labelchoice'
 
 /** How far the pack is: `pack` is the last one that was made, and stays in sight while another is made. */
 interface Making {
@@ -41,7 +42,7 @@ export function makePack(): void {
   const { design } = useOpen.getState()
   const contents = contentsOf(choice)
   useMaking.setState({ work: { is: 'making', done: 0, of: contents.length, title: 'Figures and findings' } })
-  maker.make({ ...choice, design, contents })
+  maker.make({ ...choice, design, contents, labels: optionsOf(choice.labels) })
 }
 
 /** Ends the work at once. The pages that were in sight went with it. */

@@ -60,12 +60,15 @@ function lotsOf(design: Design, { stock, sleeves = false }: LabelSheetOptions): 
     for (const label of labels.filter((l) => l.kind === kind)) {
       const own = sleeves && kind === 'conductor' ? sleeveOf(design, label) : null
       const on = own ?? stock?.[kind] ?? USUAL_STOCK[kind]
-      const lot = lots.get(`${kind} ${on.title}`) ?? { title: LABEL_KINDS[kind], stock: on, labels: [] }
+      const lot = lots.get(`${kind} ${on.title}`) ?? { title: titleOn(kind, on), stock: on, labels: [] }
       lots.set(`${kind} ${on.title}`, lot)
       lot.labels.push(label)
     }
-  return [...lots.values()].sort((a, b) => (a.title === b.title ? a.stock.h - b.stock.h : 0))
+  return [...lots.values()]
 }
+
+const titleOn = (kind: LabelKind, { short }: LabelStock): string =>
+  short === undefined ? LABEL_KINDS[kind] : `${LABEL_KINDS[kind]}, ${short}`
 
 function sleeveOf(design: Design, { conductors: [id] }: Label): LabelStock | null {
   const conductor = id === undefined ? undefined : conductorById(design, id)

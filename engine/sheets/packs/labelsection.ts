@@ -5,5 +5,5 @@ export const labelSection: PackSection = {
   key: 'labels',
   title: 'Labels',
   readers: ['workshop'],
-  sheets: ({ design }) => labelSheets(design),
+  sheets: ({ design, labels }) => labelSheets(design, labels),
 }

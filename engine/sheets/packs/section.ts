@@ -1,6 +1,7 @@
 import type { Answers } from '../../calc/answers'
 import type { Design } from '../../model/design'
 import type { Finding } from '../../rules/finding'
+import type { LabelSheetOptions } from '../labelsheets/labelsheets'
 import type { PaperSize } from '../paper'
 import type { Schedule } from '../schedules/schedule'
 import type { Sheet } from '../sheet'
@@ -21,6 +22,8 @@ export interface PackContext {
   /** Of the schematic; documents of words and tables may take a smaller sheet. */
   readonly paper: PaperSize
   readonly view: 'single-line' | 'both-poles'
+  /** Stock that labels are printed on. Default: as usual. */
+  readonly labels?: LabelSheetOptions
 }
 
 /**
