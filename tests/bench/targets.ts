@@ -93,7 +93,7 @@ function large(): string[] {
         if (b.kind === 'conductor') for (const side of ['from', 'to'] as const) end(e, side)
       })
     }
-    return { n: form.branches.length, time: timed(size > 5000 ? 5 : 9, work) }
+    return { n: form.branches.length, time: timed(size > 5000 ? 15 : 41, work) }
   })
   const last = at[at.length - 1]!
   const figure = ms(last.time)
