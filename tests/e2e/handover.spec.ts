@@ -73,6 +73,8 @@ test('on a telephone a dead thing is found from the front page, and nothing stic
     .click()
   const finder = book(page).getByRole('region', { name: 'Something does not work' })
   await expect(finder.getByRole('heading', { name: 'Something does not work' })).toBeInViewport()
+  await finder.getByLabel('What does not work?').fill('pump')
+  await expect(finder.locator('.find')).toHaveCount(1)
   const pump = finder.locator('.find').filter({ hasText: 'Water pump' }).first()
   await pump.scrollIntoViewIfNeeded()
   await expect(pump.locator('.badge')).toContainText('A')

@@ -1,5 +1,5 @@
-import { useRef } from 'react'
-import type { Book, Chapter } from '../../../engine'
+import { useRef, useState } from 'react'
+import type { Book, Chapter, Piece } from '../../../engine'
 import { CoverView } from './CoverView'
 import { PieceView } from './PieceView'
 
@@ -24,7 +24,9 @@ export function BookView({ book }: { book: Book }) {
   )
 }
 
-function ChapterView({ chapter: { is, number, title, pieces } }: { chapter: Chapter }) {
+function ChapterView({ chapter: { is, number, title, pieces, seek } }: { chapter: Chapter }) {
+  const [sought, setSought] = useState('')
+  const shown = sought.trim() === '' ? pieces : pieces.filter((p) => isSought(p, sought))
   return (
     <section className={`chapter ${is}`} data-chapter={number ?? undefined} tabIndex={-1} aria-label={title}>
       {title !== '' && (
@@ -32,10 +34,24 @@ function ChapterView({ chapter: { is, number, title, pieces } }: { chapter: Chap
           {number !== null && <span className="number">{number}</span>} {title}
         </h2>
       )}
-      {pieces.map((piece, i) => (
+      {seek !== undefined && (
+        <label className="seek">
+          <span>{seek}</span>
+          <input type="search" value={sought} onChange={(e) => setSought(e.target.value)} />
+        </label>
+      )}
+      {shown.map((piece, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a chapter is made anew as a whole
         <PieceView key={i} piece={piece} />
       ))}
     </section>
   )
 }
+
+/** Every word that is sought stands in the name or the place of a thing. */
+const isSought = (piece: Piece, sought: string): boolean =>
+  piece.is === 'find' &&
+  sought
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => `${piece.title} ${piece.place}`.toLowerCase().includes(word))

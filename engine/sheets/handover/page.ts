@@ -13,12 +13,16 @@ export const AREA: Area = { x: 16, y: 24, w: 176, h: 255 }
 const TAB = { w: 9, h: 15, step: 18, top: 26, x: 199 }
 const SMALLEST = 2.5
 
-/** Whom to call, at the foot of every page; name of the design at its head; the number of the chapter at its edge. */
-export function pageMarks(design: Design, chapter: Chapter): Mark[] {
+/** Whom to call, at the foot of every page; name of the design at its head; the numbers of its chapters at its edge. */
+export function pageMarks(design: Design, chapters: readonly Chapter[]): Mark[] {
   const { name, vehicle, installer = '', contact = '' } = design.settings
   const head = name.trim() === '' ? vehicle.trim() : name.trim()
   const foot = [installer.trim(), ...contact.split('\n').map((l) => l.trim())]
     .filter((s) => s !== '')
+    .join(' · ')
+  const titles = chapters
+    .map((c) => c.title)
+    .filter((t) => t !== '')
     .join(' · ')
   const right = AREA.x + AREA.w
   return [
@@ -26,13 +30,13 @@ export function pageMarks(design: Design, chapter: Chapter): Mark[] {
     textMark(
       right,
       15,
-      { text: cutTo(90, chapter.title, SMALLEST), height: SMALLEST, ink: 'faint' },
+      { text: cutTo(90, titles, SMALLEST), height: SMALLEST, ink: 'faint' },
       { anchor: 'end' },
     ),
     line([AREA.x, 18, right, 18], { pen: 'thin', ink: 'faint' }),
     line([AREA.x, 283, right, 283], { pen: 'thin', ink: 'faint' }),
     textMark(AREA.x, 288, { text: cutTo(150, foot, SMALLEST), height: SMALLEST }),
-    ...tab(chapter.number),
+    ...chapters.flatMap((c) => tab(c.number)),
   ]
 }
 

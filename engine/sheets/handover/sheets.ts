@@ -14,13 +14,17 @@ import { CHAPTER, leading, lines } from './type'
 /** Chapters that go on where the one before ends; every other begins a page. */
 const RUN_ON: readonly (ChapterKey | 'own')[] = ['own', 'tests', 'contacts']
 
+/** Those that do so where the page has room for all of them. */
+const FILL_UP: readonly (ChapterKey | 'own')[] = ['everyday', 'storage', 'care', 'drawing']
+
 /** The cover alone; its lines lead to the chapters where those are in the pack. */
 export function handoverCover(design: Design): readonly Sheet[] {
   const sheets = handoverSheets(design)
   const { cover, chapters } = handoverBook(design)
   const pageOf = (number: number): number => {
     const run = runsOf({ chapters }).find((r) => r.some((c) => c.number === number))
-    return sheets.findIndex((s) => run?.some((c) => s.title === titleOf(c)))
+    const chapter = run?.find((c) => c.number === number)
+    return sheets.findIndex((s) => chapter && s.title.split(BETWEEN).includes(titleOf(chapter)))
   }
   return [coverSheet(cover, pageOf)]
 }
@@ -34,32 +38,49 @@ function runsOf({ chapters }: Pick<Book, 'chapters'>): Chapter[][] {
   const runs: Chapter[][] = []
   for (const chapter of chapters) {
     const last = runs.at(-1)
-    if (last && RUN_ON.includes(chapter.is)) last.push(chapter)
+    if (last && (RUN_ON.includes(chapter.is) || fillsUp(last, chapter))) last.push(chapter)
     else runs.push([chapter])
   }
   return runs
+}
+
+function fillsUp(run: readonly Chapter[], chapter: Chapter): boolean {
+  if (!FILL_UP.includes(chapter.is) || run.some((c) => c.is === 'emergency' || c.is === 'finder'))
+    return false
+  const pages = (of: readonly Chapter[]): number => setAt(of).pages.length
+  return pages([...run, chapter]) === pages(run)
 }
 
 /** Sizes at which a run of chapters is set: a little smaller where that spares a page with hardly anything on it. */
 const SIZES = [1, 0.95, 0.9, 0.86] as const
 const HARDLY = 0.3
 
-/** A page goes by the chapter that it begins with, unless nothing but the end of that one stands on it. */
+/** A page carries the tab of every chapter that stands on it, and is called by those that begin on it. */
 function runSheets(design: Design, run: readonly Chapter[]): Sheet[] {
   const { pages, size } = setAt(run)
   let current = run[0]!
   return pages.map((page) => {
     const begun = run.filter((c) => page.titles.includes(c.key))
-    const chapter = begun.includes(current) ? current : (begun[0] ?? current)
+    const goesOn = begun.includes(current) || startsAtTop(page) ? [] : [current]
+    const named = begun.length > 0 ? begun : [current]
     current = begun.at(-1) ?? current
     return {
-      title: titleOf(chapter),
+      title: named.map(titleOf).join(BETWEEN),
       w: PAGE.w,
       h: PAGE.h,
-      marks: [...pageMarks(design, chapter), ...scaled(page.marks, size, AREA.x, AREA.y)],
+      marks: [...pageMarks(design, [...goesOn, ...begun]), ...scaled(page.marks, size, AREA.x, AREA.y)],
       links: [],
     }
   })
+}
+
+const BETWEEN = ' · '
+
+/** The first thing on a page is the title of a chapter. */
+const startsAtTop = ({ marks }: FlowPage): boolean => {
+  const tops = marks.flatMap((m) => (m.is === 'text' ? [{ y: m.at[1] - m.height, height: m.height }] : []))
+  const first = tops.reduce((a, b) => (b.y < a.y ? b : a), { y: Number.POSITIVE_INFINITY, height: 0 })
+  return first.height === CHAPTER
 }
 
 function setAt(run: readonly Chapter[]): { readonly pages: readonly FlowPage[]; readonly size: number } {
@@ -93,7 +114,11 @@ function chapterBlocks(chapter: Chapter, at: number, { w, h }: Area): FlowBlock[
             after: 4,
           }),
         )
-  const blocks = [...head, ...chapter.pieces.flatMap((p) => pieceBlocks(p, w, h - 30))]
+  const pieces = chapter.pieces.flatMap((piece, i) => {
+    const blocks = pieceBlocks(piece, w, h - 30)
+    return piece.is === 'text' && chapter.pieces[i + 1]?.is === 'rows' ? leading(blocks) : blocks
+  })
+  const blocks = [...head, ...pieces]
   return blocks.map((block, i) => (i === 0 ? { ...block, title: chapter.key } : block))
 }
 

@@ -168,6 +168,7 @@ export const german: HandoverWords = {
       'Brennt auch die neue durch? Lassen Sie sie draußen und rufen Sie den Einbaubetrieb: Es liegt ein Fehler vor.',
       'Geschraubte Sicherungen und die an der Batterie sind Sache einer Fachkraft.',
     ],
+    seek: 'Was geht nicht?',
     allDead: 'Alles ist auf einmal aus',
     mayBeEmpty: 'Vielleicht ist die Batterie leer. Laden Sie sie, und sehen Sie nach ihrer Spannung.',
     mustBeOn: (names) => `Muss eingeschaltet sein: ${names}`,

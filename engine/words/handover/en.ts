@@ -102,6 +102,7 @@ export const english: HandoverWords = {
       'Does the new fuse blow too? Leave it out and call your installer: there is a fault.',
       'Fuses that are bolted in, and those at the battery, are for a skilled person.',
     ],
+    seek: 'What does not work?',
     allDead: 'Everything is dead at once',
     mayBeEmpty: 'The battery may be empty. Charge it, and look at its voltage.',
     mustBeOn: (names) => `Must be on: ${names}`,

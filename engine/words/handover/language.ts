@@ -75,6 +75,7 @@ export interface HandoverWords {
     readonly practise: string
   }
   readonly finder: {
+    readonly seek: string
     readonly rules: readonly string[]
     readonly allDead: string
     readonly mayBeEmpty: string

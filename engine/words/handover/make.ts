@@ -35,7 +35,7 @@ const PIECES: Readonly<Record<ChapterKey, (facts: HandoverFacts, say: Say) => re
 
 /** The handover pack of a design in its language, without hidden chapters, with the installer's own paragraphs. */
 export function handoverBook(design: Design): Book {
-  const say = sayIn(handoverWords(design.handover?.language))
+  const say = sayIn(handoverWords(design.handover?.language), design)
   const facts = handoverFacts(design)
   const { paragraphs = [] } = design.handover ?? {}
   const shown = shownChapters(design)
@@ -48,6 +48,7 @@ export function handoverBook(design: Design): Book {
       number: i + 1,
       title: say.w.chapters[key].title,
       pieces: PIECES[key](facts, say),
+      ...(key === 'finder' ? { seek: say.w.finder.seek } : {}),
     },
     ...after(key),
   ])

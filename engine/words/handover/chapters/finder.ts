@@ -34,6 +34,7 @@ function allDead(finds: readonly FuseFind[], say: Say): Piece[] {
   const fuses = first.fuses.filter(({ fuse, why }) =>
     others.every((f) => f.fuses.some((s) => s.fuse.id === fuse.id && s.why === why)),
   )
+  if (fuses.length === 0 && commonSwitches(finds).size === 0) return []
   return [
     {
       is: 'find',

@@ -11,11 +11,13 @@ export function usableWh({ stores, storedWh }: HandoverFacts): number | null {
   return storedWh === null || shares.length === 0 ? null : storedWh * Math.min(...shares)
 }
 
-/** Days in which what only watches and shows empties full batteries; null: not known. */
+/** Days in which what only watches and shows empties full batteries; null: not known, or within a day. */
 export function idleDays(facts: HandoverFacts): number | null {
   const usable = usableWh(facts)
   const { watchingW } = facts.readings
-  return usable === null || watchingW === null || !(watchingW > 0.05) ? null : usable / watchingW / 24
+  if (usable === null || watchingW === null || !(watchingW > 0.05)) return null
+  const days = usable / watchingW / 24
+  return days < 1 ? null : days
 }
 
 /** What is lost, and how long batteries last. */

@@ -3,7 +3,7 @@ import type { Piece } from '../book'
 import type { Say } from '../say'
 
 /** What sits where. */
-export const placePieces = ({ places }: HandoverFacts, { w, part }: Say): Piece[] => {
+export const placePieces = ({ places }: HandoverFacts, { w, part, capital }: Say): Piece[] => {
   const byName = new Intl.Collator(w.locale, { numeric: true })
   const sorted = [...places].sort(
     (a, b) => Number(a.place === '') - Number(b.place === '') || byName.compare(a.place, b.place),
@@ -13,7 +13,7 @@ export const placePieces = ({ places }: HandoverFacts, { w, part }: Say): Piece[
     ...sorted.map(
       ({ place, parts }): Piece => ({
         is: 'entry',
-        title: place === '' ? w.places.noPlace : `${place[0]!.toLocaleUpperCase(w.locale)}${place.slice(1)}`,
+        title: place === '' ? w.places.noPlace : capital(place),
         place: '',
         lines: [parts.map(part).join(' · ')],
       }),

@@ -40,7 +40,7 @@ export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
     ...readings.rest.flatMap(({ chemistry, rows }) =>
       headed(
         r.voltage,
-        [{ is: 'text', text: r.voltageLead(w.chemistries[chemistry]) }],
+        [{ is: 'text', text: r.voltageLead(say.capital(w.chemistries[chemistry])) }],
         rows.map(({ charge, volts }) => ({
           label: r.charge(figure(100 * charge, '%')),
           value: r.about(figure(volts, 'V')),
