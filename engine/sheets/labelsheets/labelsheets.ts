@@ -50,21 +50,22 @@ interface Lot {
   readonly labels: readonly Label[]
 }
 
+/** Kind by kind; of one kind, the smaller stock first. */
 function lotsOf(design: Design, { stock, sleeves = false }: LabelSheetOptions): Lot[] {
   const labels = labelsOf(design)
-  const lots = new Map<
-    string,
-    { readonly title: string; readonly stock: LabelStock; readonly labels: Label[] }
-  >()
-  for (const kind of Object.keys(LABEL_KINDS) as LabelKind[])
+  return (Object.keys(LABEL_KINDS) as LabelKind[]).flatMap((kind) => {
+    const lots = new Map<string, { readonly stock: LabelStock; readonly labels: Label[] }>()
     for (const label of labels.filter((l) => l.kind === kind)) {
       const own = sleeves && kind === 'conductor' ? sleeveOf(design, label) : null
       const on = own ?? stock?.[kind] ?? USUAL_STOCK[kind]
-      const lot = lots.get(`${kind} ${on.title}`) ?? { title: titleOn(kind, on), stock: on, labels: [] }
-      lots.set(`${kind} ${on.title}`, lot)
+      const lot = lots.get(on.title) ?? { stock: on, labels: [] }
+      lots.set(on.title, lot)
       lot.labels.push(label)
     }
-  return [...lots.values()]
+    return [...lots.values()]
+      .map((lot) => ({ ...lot, title: titleOn(kind, lot.stock) }))
+      .sort((a, b) => a.stock.h - b.stock.h)
+  })
 }
 
 const titleOn = (kind: LabelKind, { short }: LabelStock): string =>
