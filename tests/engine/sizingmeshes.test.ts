@@ -14,10 +14,16 @@ function avoidable(of: Design, rules: readonly string[]): string[] {
   const result = apply(of, sizing.edit)
   if (result.refused) throw new Error(result.why)
   const kept = new Set(sizing.kept.flatMap((k) => k.conductor ?? []))
+  const locked = new Set(
+    sizing.kept.flatMap((k) =>
+      k.part !== undefined && k.way !== undefined ? [`F1 ${k.part} ${k.way}`] : [],
+    ),
+  )
   return analyse(result.design)
     .findings.filter((f) => rules.includes(f.rule) && f.level !== 'note' && f.actual?.value !== 'unlimited')
     .filter((f) => f.conductors.length === 0 || !f.conductors.every((c) => kept.has(c)))
     .map((f) => f.key)
+    .filter((key) => !locked.has(key))
 }
 
 const DECIDED = ['P2', 'P3', 'P5', 'C1', 'C3', 'F1', 'E1', 'K2', 'V4']
