@@ -29,9 +29,16 @@ export function handoverCover(design: Design): readonly Sheet[] {
   return [coverSheet(cover, pageOf)]
 }
 
-/** The chapters as upright A4 pages in large type. Costs the facts of the design the first time. */
-export const handoverSheets = (design: Design): readonly Sheet[] =>
-  runsOf(handoverBook(design)).flatMap((run) => runSheets(design, run))
+const remembered = new WeakMap<Design, readonly Sheet[]>()
+
+/** The chapters as upright A4 pages in large type. Made once for each design; costs its facts the first time. */
+export function handoverSheets(design: Design): readonly Sheet[] {
+  const known = remembered.get(design)
+  if (known) return known
+  const sheets = runsOf(handoverBook(design)).flatMap((run) => runSheets(design, run))
+  remembered.set(design, sheets)
+  return sheets
+}
 
 /** Chapters that share pages. */
 function runsOf({ chapters }: Pick<Book, 'chapters'>): Chapter[][] {
