@@ -2,6 +2,7 @@ import { type BuiltAnalysed, differencesOf, sameForChecks } from '../../engine'
 import { useBuilt } from '../store/built'
 import { useLatest } from '../store/latest'
 import type { BuiltWish } from './built.worker'
+import { light } from './light'
 import { Newest } from './newest'
 
 /**
@@ -11,8 +12,11 @@ import { Newest } from './newest'
 export function startBuilt(): void {
   let worker: Worker | null = null
   const newest = new Newest<BuiltWish, BuiltAnalysed | null>(
-    (wish) => worker?.postMessage(wish),
+    ({ seq, body }) => worker?.postMessage({ seq, body: { ...body, design: light(body.design) } }),
     (outcome, { design }) => {
+      // It may have been taken back, or another design opened, in the meantime.
+      const { checked } = useLatest.getState()
+      if (checked?.id !== design.id || differencesOf(checked).length === 0) return
       if ('failed' in outcome) useBuilt.setState({ failure: outcome.failed })
       else useBuilt.setState({ built: outcome.done, of: design, failure: null })
     },
@@ -28,6 +32,7 @@ export function startBuilt(): void {
       useBuilt.setState({ of: checked })
       return
     }
+    if (known.of?.id !== checked.id) useBuilt.setState({ built: null, of: null, failure: null })
     if (!worker) {
       worker = new Worker(new URL('./built.worker.ts', import.meta.url), { type: 'module' })
       worker.onmessage = (e) => newest.receive(e.data)

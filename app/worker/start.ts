@@ -3,6 +3,7 @@ import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
 import { startBuilt } from './built'
+import { light } from './light'
 import { Newest } from './newest'
 import type { SceneWish } from './scene.worker'
 import { startWays } from './ways'
@@ -16,16 +17,18 @@ export function startEngine(): void {
     new Worker(new URL('./answers.worker.ts', import.meta.url), { type: 'module' }),
     (outcome, design) => {
       if ('failed' in outcome) useLatest.setState({ failure: outcome.failed })
-      else useLatest.setState({ ...outcome.done, checked: design, failure: null })
+      else useLatest.setState({ ...outcome.done, checked: newest(design), failure: null })
       askScene()
     },
+    light,
   )
   const scenes = connect<SceneWish, Scene>(
     new Worker(new URL('./scene.worker.ts', import.meta.url), { type: 'module' }),
     (outcome, { design }) => {
       if ('failed' in outcome) useLatest.setState({ failure: outcome.failed })
-      else useLatest.setState({ scene: outcome.done, laidOut: design })
+      else useLatest.setState({ scene: outcome.done, laidOut: newest(design) })
     },
+    (wish) => ({ ...wish, design: light(wish.design) }),
   )
   const askScene = () =>
     scenes.ask({
@@ -52,8 +55,22 @@ export function startEngine(): void {
   })
 }
 
-function connect<Wish, Result>(worker: Worker, take: ConstructorParameters<typeof Newest<Wish, Result>>[1]) {
-  const newest = new Newest<Wish, Result>((wish) => worker.postMessage(wish), take)
-  worker.onmessage = (e) => newest.receive(e.data)
-  return newest
+/** The design on the table, where only records have been added to the one that was worked on; else that one. */
+function newest(design: Design): Design {
+  const now = useOpen.getState().design
+  return sameForChecks(design, now) ? now : design
+}
+
+/** `sent`: what of a wish the worker needs. */
+function connect<Wish, Result>(
+  worker: Worker,
+  take: ConstructorParameters<typeof Newest<Wish, Result>>[1],
+  sent: (wish: Wish) => Wish,
+) {
+  const asked = new Newest<Wish, Result>(
+    ({ seq, body }) => worker.postMessage({ seq, body: sent(body) }),
+    take,
+  )
+  worker.onmessage = (e) => asked.receive(e.data)
+  return asked
 }
