@@ -22,8 +22,7 @@ export function handoverCover(design: Design): readonly Sheet[] {
   const sheets = handoverSheets(design)
   const { cover, chapters } = handoverBook(design)
   const pageOf = (number: number): number => {
-    const run = runsOf({ chapters }).find((r) => r.some((c) => c.number === number))
-    const chapter = run?.find((c) => c.number === number)
+    const chapter = chapters.find((c) => c.number === number)
     return sheets.findIndex((s) => chapter && s.title.split(BETWEEN).includes(titleOf(chapter)))
   }
   return [coverSheet(cover, pageOf)]
@@ -41,7 +40,7 @@ export function handoverSheets(design: Design): readonly Sheet[] {
 }
 
 /** Chapters that share pages. */
-function runsOf({ chapters }: Pick<Book, 'chapters'>): Chapter[][] {
+function runsOf({ chapters }: Book): Chapter[][] {
   const runs: Chapter[][] = []
   for (const chapter of chapters) {
     const last = runs.at(-1)
