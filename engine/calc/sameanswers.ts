@@ -61,6 +61,27 @@ export function haveSameAnswers(a: Design, b: Design): boolean {
   )
 }
 
+/**
+ * The design with the part and conductor objects of another one wherever they are equal, and with its values where only
+ * those are: what is remembered for an object then need not be worked out again for a copy of it. O(parts + conductors).
+ */
+export function onKnownObjects(design: Design, known: Design): Design {
+  const parts = new Map(known.parts.map((part) => [part.id, part]))
+  const conductors = new Map(known.conductors.map((c) => [c.id, c]))
+  return {
+    ...design,
+    parts: design.parts.map((part) => {
+      const before = parts.get(part.id)
+      if (!before || before.kind !== part.kind || !equal(before.values, part.values)) return part
+      return equal(before, part) ? before : { ...part, values: before.values }
+    }),
+    conductors: design.conductors.map((c) => {
+      const before = conductors.get(c.id)
+      return before && equal(before, c) ? before : c
+    }),
+  }
+}
+
 const allAlike = <T extends object>(
   a: readonly T[],
   b: readonly T[],
