@@ -60,15 +60,25 @@ export function tableSheets(
   })
 }
 
-/** Neighbours that share sheets: a schedule joins the one before it where all of it has room on the last sheet of that one. */
+/** A sheet with no more rows than this looks empty. */
+const FEW_ROWS = 10
+
+/**
+ * Neighbours that share sheets: a schedule joins the ones before it where all of it has room on their last sheet, or
+ * where they are a few rows on a sheet of their own and it saves that sheet.
+ */
 export function sharedOut(schedules: readonly Schedule[], form: PageForm): readonly (readonly Schedule[])[] {
   const page = pageOf(form)
-  const groups: { readonly schedules: Schedule[]; readonly sheets: number }[] = []
+  const groups: { readonly schedules: Schedule[]; sheets: number }[] = []
   for (const schedule of schedules) {
     const last = groups.at(-1)
-    if (last && pagesOf([...last.schedules, schedule], page).length === last.sheets)
+    const alone = pagesOf([schedule], page).length
+    const both = last ? pagesOf([...last.schedules, schedule], page).length : Infinity
+    const few = last && last.schedules.reduce((sum, s) => sum + s.rows.length, 0) <= FEW_ROWS
+    if (last && (both === last.sheets || (few && both < last.sheets + alone))) {
       last.schedules.push(schedule)
-    else groups.push({ schedules: [schedule], sheets: pagesOf([schedule], page).length })
+      last.sheets = both
+    } else groups.push({ schedules: [schedule], sheets: alone })
   }
   return groups.map((g) => g.schedules)
 }
