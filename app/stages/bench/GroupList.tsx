@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react'
 import { type BenchCard, type BenchGroup, benchProgress, type ConductorId, isFinished } from '../../../engine'
-import { takeUp } from './looking'
+import { takeUp, useLooking } from './looking'
 import { Orders } from './Orders'
 import { ProgressBar } from './ProgressBar'
 import { swatch } from './swatch'
@@ -13,10 +13,11 @@ interface Props {
 /** Every conductor in building order, group by group, with how far each is. */
 export function GroupList({ groups, at }: Props) {
   const here = useRef<HTMLButtonElement>(null)
-  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever another conductor is taken up
+  const order = useLooking((s) => s.order)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever another conductor is taken up, or the order changes
   useEffect(() => {
     here.current?.scrollIntoView({ block: 'nearest' })
-  }, [at])
+  }, [at, order])
   return (
     <section className="bench-list" aria-label="Conductors in building order">
       <Orders />
