@@ -6,7 +6,7 @@ import type { Ways, WaysBase, WaysWish } from './ways.worker'
 
 /**
  * While parts are carried: true ways of their conductors, in a worker of its own that is loaded with the first drag.
- * It is asked for the newest place only; until its answer is there the conductors follow as plain lines.
+ * It is asked where the hand rests for a moment; until its answer is there the conductors stretch.
  */
 export function startWays(): void {
   let worker: Worker | null = null
@@ -29,17 +29,23 @@ export function startWays(): void {
     return true
   }
   let ready = false
+  let rest: ReturnType<typeof setTimeout> | undefined
   useHand.subscribe(({ parts }, before) => {
     if (parts === before.parts) return
+    clearTimeout(rest)
     ready = parts.size > 0 && begin()
     useWays.setState({ by: null, ways: new Map() })
-    ask()
   })
   const ask = () => {
     const { parts } = useHand.getState()
-    if (ready) ways.ask({ parts, by: useMotion.getState().by })
+    if (ready && parts.size > 0) ways.ask({ parts, by: useMotion.getState().by })
   }
   useMotion.subscribe((now, before) => {
-    if (now.by !== before.by) ask()
+    if (now.by === before.by) return
+    clearTimeout(rest)
+    rest = setTimeout(ask, REST_MS)
   })
 }
+
+/** A hand that has not moved for so long rests. */
+const REST_MS = 120
