@@ -1,4 +1,4 @@
-import type { Ink, Pen } from '../../engine'
+import type { Ink } from '../../engine'
 
 export type Colouring = 'colour' | 'black'
 
@@ -19,6 +19,3 @@ const COLOUR: Readonly<Record<Ink, string>> = {
 
 export const inkColour = (ink: Ink, colouring: Colouring): string =>
   colouring === 'colour' || ink === 'paper' || ink === 'tint' ? COLOUR[ink] : '#000000'
-
-/** Line widths of the ISO 128 series, mm. */
-export const PEN_MM: Readonly<Record<Pen, number>> = { thin: 0.18, line: 0.25, strong: 0.5, bar: 1 }

@@ -1,6 +1,7 @@
 import type { jsPDF } from 'jspdf'
 import { type ArcMark, type Mark, printable, type TextMark, typeSize, widthOf, type XY } from '../../engine'
-import { type Colouring, inkColour, PEN_MM } from './inks'
+import { DASHES, PEN_MM } from '../symbols/shape'
+import { type Colouring, inkColour } from './inks'
 
 /** Name under which both weights of the typeface are known in the document. */
 export const FAMILY = 'Plex'
@@ -21,7 +22,7 @@ function paintShape(pdf: jsPDF, mark: Exclude<Mark, TextMark>, colouring: Colour
   const dash = (mark.is === 'line' && mark.dash) || false
   pdf.setLineWidth(PEN_MM[mark.pen]).setDrawColor(inkColour(mark.ink ?? 'ink', colouring))
   if (fill) pdf.setFillColor(inkColour(fill, colouring))
-  if (dash) pdf.setLineDashPattern(dash === true ? [1.5, 1.2] : [4, 1.2, 0.1, 1.2], 0)
+  if (dash) pdf.setLineDashPattern([...DASHES[dash === true ? 'dash' : dash]], 0)
   const style = fill ? 'FD' : 'S'
   if (mark.is === 'circle') pdf.circle(mark.at[0], mark.at[1], mark.r, style)
   else if (mark.is === 'arc') {

@@ -8,10 +8,10 @@ export interface Shape {
 }
 
 /** Line widths of the ISO 128 series, mm. */
-const PEN_MM: Readonly<Record<Pen, number>> = { thin: 0.18, line: 0.25, strong: 0.5, bar: 1 }
+export const PEN_MM: Readonly<Record<Pen, number>> = { thin: 0.18, line: 0.25, strong: 0.5, bar: 1 }
 
 /** Dashes and gaps, mm. */
-const DASHES = { dash: '1.5 1', 'dash-dot': '4 1.2 0.1 1.2' } as const
+export const DASHES = { dash: [1.5, 1.2], 'dash-dot': [4, 1.2, 0.1, 1.2] } as const
 
 /** Height of a capital letter as a part of the type size, for the product's typeface. */
 const CAPITAL = 0.698
@@ -34,7 +34,9 @@ export function shapeOf(mark: Mark, colour: (ink: Ink) => string = inkVar): Shap
         attrs: {
           d: linePath(mark.points, mark.closed ?? false),
           fill: mark.fill ? colour(mark.fill) : 'none',
-          ...(mark.dash ? { strokeDasharray: DASHES[mark.dash === true ? 'dash' : mark.dash] } : {}),
+          ...(mark.dash
+            ? { strokeDasharray: DASHES[mark.dash === true ? 'dash' : mark.dash].join(' ') }
+            : {}),
           ...stroke,
         },
       }
