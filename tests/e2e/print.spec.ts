@@ -10,7 +10,7 @@ test('a pack is looked at page by page and taken away as PDF; the PDF opens as t
   const table = new Table(page)
   await table.openSmallVan(smallVan())
   await page.getByRole('button', { name: 'Packs on paper' }).click()
-  await page.getByRole('group', { name: 'Pack for the' }).getByText('Customer').click()
+  await page.getByRole('group', { name: 'Pack for the' }).getByText('Designer').click()
   const preview = page.getByRole('region', { name: 'Preview' })
   await expect(preview.locator('.paper-sheet:not(.old) svg title')).toHaveText('Contents', {
     timeout: 60_000,
@@ -22,10 +22,10 @@ test('a pack is looked at page by page and taken away as PDF; the PDF opens as t
   const download = page.waitForEvent('download', { timeout: 60_000 })
   await page.getByRole('button', { name: 'PDF of the pack' }).click()
   const file = await download
-  expect(file.suggestedFilename()).toBe('small-van-customer.pdf')
+  expect(file.suggestedFilename()).toBe('small-van-designer.pdf')
   const path = await file.path()
   const pdf = await PDFDocument.load(await readFile(path), { updateMetadata: false })
-  expect(pdf.getTitle()).toBe('Small van: customer’s pack')
+  expect(pdf.getTitle()).toBe('Small van: designer’s pack')
   // A3 landscape, in points of 1/72 inch.
   const { width, height } = pdf.getPage(1).getSize()
   expect([width, height].map((points) => Math.round((points / 72) * 25.4))).toEqual([420, 297])

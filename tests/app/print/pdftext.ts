@@ -47,6 +47,12 @@ export async function throughPdfLib(pdf: Uint8Array): Promise<string[]> {
   })
 }
 
+/** What each page paints, as the operators of ISO 32000-1 spell it. */
+export async function contentsOf(pdf: Uint8Array): Promise<string[]> {
+  const document = await PDFDocument.load(pdf, { updateMetadata: false })
+  return document.getPages().map(contentOf)
+}
+
 const decoded = (stream: unknown): string =>
   stream instanceof PDFRawStream ? Buffer.from(decodePDFRawStream(stream).decode()).toString('latin1') : ''
 
