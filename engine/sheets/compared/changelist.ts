@@ -7,7 +7,6 @@ import { CHANGE_GROUPS, CHANGE_MARKS, CHANGE_WORDS, type ChangeRow } from '../..
 import { changeRows } from '../../words/changerows'
 import { sentence } from '../../words/findings'
 import { resultRows } from '../../words/resultrows'
-import { standingWords } from '../../words/standing'
 import type { Column, Schedule } from '../schedules/schedule'
 
 /** A state with what the engine has to say about it. */
@@ -80,6 +79,3 @@ export function changeSchedule(before: AnalysedState, after: AnalysedState, titl
     ],
   }
 }
-
-/** "revision B"; "this state" where it has no number. */
-export const called = (design: Design): string => standingWords(design).called || 'this state'

@@ -1,11 +1,13 @@
 import { changesSince } from '../../calc/compare/since'
 import { asBuilt } from '../../edit/benchfacts'
+import type { Design } from '../../model/design'
+import { standingWords } from '../../words/standing'
 import type { PackSection } from '../packs/section'
 import { tableForm } from '../packs/tableform'
 import { tableSheets } from '../schedules/schedulesheets'
 import { schematicSheets } from '../schematic'
 import type { Sheet } from '../sheet'
-import { type AnalysedState, analysedState, called, changeSchedule } from './changelist'
+import { type AnalysedState, analysedState, changeSchedule } from './changelist'
 
 const listSheets = (
   before: AnalysedState,
@@ -18,6 +20,9 @@ const listSheets = (
     ? []
     : tableSheets(after.design, [schedule], { form, documentType: 'What changed' })
 }
+
+/** "B", "after B": short, as a heading must end before the centring mark. */
+const numberOf = (design: Design): string => standingWords(design).revision
 
 /** What changed since the revision before, and what was built otherwise than drawn. */
 export const changeSections: readonly PackSection[] = [
@@ -35,7 +40,7 @@ export const changeSections: readonly PackSection[] = [
     sheets: ({ design, paper }) => {
       const since = changesSince(design)
       if (!since) return []
-      const title = `What changed: ${called(since.before)} → ${called(design)}`
+      const title = `What changed: ${numberOf(since.before)} → ${numberOf(design)}`
       return listSheets(analysedState(since.before), analysedState(design), title, tableForm(paper))
     },
   },
@@ -46,7 +51,7 @@ export const changeSections: readonly PackSection[] = [
     sheets: ({ design, paper }) => {
       const built = asBuilt(design)
       if (built === design) return []
-      const title = 'Built otherwise than drawn: as designed → as built'
+      const title = 'As designed → as built'
       return listSheets(analysedState(design), analysedState(built), title, tableForm(paper))
     },
   },
