@@ -64,15 +64,23 @@ test('sizes are previewed with reasons, taken as one step, and locked ones stay'
   })
 })
 
-test('where no size will do, the reason is shown with its place', async ({ page }) => {
+test('where no size will do, the reason is shown with its place, and the rest can be taken', async ({
+  page,
+}) => {
   const table = new Table(page)
   const design = JSON.parse(smallVan())
   for (const c of design.conductors) if (['W5', 'W6'].includes(c.number)) c.lengthM = 900
   await table.openSmallVan(JSON.stringify(design))
   await page.getByRole('button', { name: 'Size it', exact: true }).click()
   const sheet = page.getByRole('dialog', { name: 'Size it' })
-  await expect(sheet).toContainText(/There is no choice that holds everything/)
+  await expect(sheet).toContainText(/What cannot be chosen, and why/)
   await expect(sheet).toContainText(/No standard size holds .* Shorten the run, or raise the voltage/)
+  await expect(sheet).toContainText(/What can be chosen: \d+ changes?/)
+  await expect(sheet.locator('.choices li').filter({ hasText: /^W[56]:/ })).toHaveCount(0)
+  await sheet.getByRole('button', { name: /^Take/ }).click()
+  await expect(sheet).toHaveCount(0)
+  await expect(page.getByRole('button', { name: /^Undo: Size it/ })).toBeVisible()
+  await page.getByRole('button', { name: 'Size it', exact: true }).click()
   await sheet.getByRole('button', { name: /^Show/ }).first().click()
   await expect(sheet).toHaveCount(0)
   await expect(table.part('M1')).toHaveClass(/selected/)
