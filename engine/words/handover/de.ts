@@ -174,7 +174,6 @@ export const german: HandoverWords = {
     mustBeOn: (names) => `Muss eingeschaltet sein: ${names}`,
     next: 'Dann',
     fuse: (block, way, label) => `${block}, Platz ${way}${label === '' ? '' : ` „${label}“`}`,
-    alone: (name) => name,
     breaker: (name) => `${name}: wieder einschalten`,
     several: (names) => `nur wenn diese alle durchgebrannt sind: ${names}`,
     switching: 'versorgt die Steuerung',

@@ -1,6 +1,12 @@
 import { KINDS } from '../../kinds/all'
 import type { HandoverWords } from './language'
 
+/** As the table of fuse ratings has them. */
+const COLOURS = [
+  ...['black', 'grey', 'violet', 'pink', 'light brown', 'brown', 'red', 'blue', 'yellow', 'clear'],
+  ...['green', 'blue-green', 'orange', 'light green', 'light blue'],
+]
+
 export const english: HandoverWords = {
   name: 'English',
   locale: 'en-GB',
@@ -51,15 +57,7 @@ export const english: HandoverWords = {
     gel: 'gel lead-acid',
     flooded: 'flooded lead-acid',
   },
-  colours: Object.fromEntries(
-    [
-      'black,grey,violet,pink,light brown,brown,red,blue,yellow,clear,green,blue-green,orange',
-      'light green,light blue',
-    ]
-      .join(',')
-      .split(',')
-      .map((c) => [c, c]),
-  ),
+  colours: Object.fromEntries(COLOURS.map((c) => [c, c])),
   cover: {
     title: 'Your electrical system',
     forCustomer: 'For',
@@ -108,7 +106,6 @@ export const english: HandoverWords = {
     mustBeOn: (names) => `Must be on: ${names}`,
     next: 'Then',
     fuse: (block, way, label) => `${block}, way ${way}${label === '' ? '' : ` “${label}”`}`,
-    alone: (name) => name,
     breaker: (name) => `${name}: switch it on again`,
     several: (names) => `only if all of these have blown: ${names}`,
     switching: 'feeds the switching',

@@ -82,7 +82,6 @@ export interface HandoverWords {
     readonly mustBeOn: (names: string) => string
     readonly next: string
     readonly fuse: (block: string, way: string, label: string) => string
-    readonly alone: (name: string) => string
     readonly breaker: (name: string) => string
     readonly several: (names: string) => string
     readonly switching: string

@@ -90,11 +90,7 @@ function lineOf(fuse: FuseSpot, why: FuseReason, say: Say): FuseLine {
   return {
     rating: fuse.ratingA === null ? f.noRating : figure(fuse.ratingA, 'A'),
     colour: w.colours[fuse.colour] ?? fuse.colour,
-    text: fuse.isBreaker
-      ? f.breaker(name)
-      : fuse.way === null
-        ? f.alone(name)
-        : f.fuse(name, fuse.way, fuse.label),
+    text: fuse.isBreaker ? f.breaker(name) : fuse.way === null ? name : f.fuse(name, fuse.way, fuse.label),
     place: fuse.part.location.trim(),
     remark: remarks.filter((r) => r !== '').join(', '),
   }
