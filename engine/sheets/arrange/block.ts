@@ -1,8 +1,9 @@
 import type { Millimetres } from '../../units'
 import { channelWidths } from './channels'
-import { snapUp, stackColumns } from './columns'
+import { stackColumns } from './columns'
 import type { Plan } from './graph'
 import type { ArrangePart, Place } from './part'
+import { snapUp } from './stack'
 
 /** Parts laid out together, from 0, 0. */
 export interface Block {

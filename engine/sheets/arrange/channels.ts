@@ -1,6 +1,6 @@
 import type { Millimetres } from '../../units'
-import { GRID, type Stack, snapUp } from './columns'
 import type { Plan } from './graph'
+import { GRID, type Stack, snapUp } from './stack'
 
 /** Widths of the channels right of each column, for the conductors that turn there. */
 export function channelWidths(plan: Plan, s: Stack, label: (column: number) => Millimetres): Millimetres[] {

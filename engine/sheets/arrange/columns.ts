@@ -1,19 +1,9 @@
 import type { Millimetres } from '../../units'
 import { exchange } from './exchange'
 import { otherEnd, otherY, ownY, type Plan } from './graph'
+import { GRID, type Stack, snapUp } from './stack'
 
-export const GRID: Millimetres = 2.5
-
-export const snapUp = (mm: Millimetres): Millimetres => Math.ceil(mm / GRID - 1e-9) * GRID
 const snap = (mm: Millimetres): Millimetres => Math.round(mm / GRID) * GRID
-
-/** Columns of parts, left to right, being given their heights. Tops: by part number. */
-export interface Stack {
-  readonly columns: readonly number[][]
-  readonly top: Map<number, Millimetres>
-  /** Free height below each part. */
-  readonly gap: (part: number) => Millimetres
-}
 
 /** Which neighbours a sweep listens to. */
 type Listen = 'left' | 'right' | 'both'

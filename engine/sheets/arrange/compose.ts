@@ -1,7 +1,7 @@
 import type { Millimetres } from '../../units'
 import type { Block } from './block'
-import { snapUp } from './columns'
 import type { Plan } from './graph'
+import { snapUp } from './stack'
 import { below, beside, inColumns, inRows } from './together'
 
 /** The blocks of a drawing before they have their places. */

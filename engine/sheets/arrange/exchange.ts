@@ -1,6 +1,6 @@
 import type { Millimetres } from '../../units'
-import { type Stack, snapUp } from './columns'
 import { otherEnd, otherY, ownY, type Plan } from './graph'
+import { type Stack, snapUp } from './stack'
 
 /** Rounds at most: each takes at least one crossing away, and there are few to take. */
 const ROUNDS = 12

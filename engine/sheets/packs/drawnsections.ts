@@ -23,7 +23,7 @@ export const drawnSections: readonly PackSection[] = [
   {
     key: 'time-current-plots',
     title: 'Time-current plots',
-    readers: ['designer'],
+    readers: ['designer', 'workshop'],
     sheets: ({ design, answers, paper }) => bandPlotSheets(design, answers, { form: tableForm(paper) }),
   },
   {
