@@ -67,15 +67,17 @@ export function bandPlotSheets(design: Design, answers: Answers, options: PlotSh
   const down = Math.max(1, Math.floor((h - HEAD + GAP) / least))
   const height = (h - HEAD + GAP) / down
   const plotHeight = height - CELL.caption - GAP
-  const perSheet = across * down
-  const count = Math.ceil(plots.length / perSheet)
+  const rows = Math.ceil(plots.length / across)
+  const count = Math.ceil(rows / down)
+  // As many rows on each sheet as on the others, so that the last one is not nearly empty.
+  const before = (sheet: number): number => Math.round((sheet * rows) / count) * across
   const first = options.first ?? 1
   const of = options.of ?? first + count - 1
   const date = options.date ?? design.settings.date
   return Array.from({ length: count }, (_, i): Sheet => {
     const subtitle = count > 1 ? `part ${i + 1} of ${count}` : ''
     const words = { documentType: 'Time-current plots', subtitle, number: first + i, of, date }
-    const marks = plots.slice(i * perSheet, (i + 1) * perSheet).flatMap((device, k) => {
+    const marks = plots.slice(before(i), before(i + 1)).flatMap((device, k) => {
       const left = x + (k % across) * (width + GAP)
       const top = y + HEAD + Math.floor(k / across) * height
       return moved(cellMarks(design, device, width, plotHeight), left, top)

@@ -40,7 +40,7 @@ test('a pack is looked at page by page and taken away as PDF; the PDF opens as t
     mimeType: 'application/pdf',
     buffer: await readFile(path),
   })
-  await expect(page.getByText('The design inside pack.pdf is open.')).toBeAttached()
+  await expect(table.said).toContainText('The design inside pack.pdf is open.')
 })
 
 test('cancel ends the work; contents are chosen and kept', async ({ page }) => {

@@ -52,7 +52,8 @@ export function keptChoice(): Choice {
     contents: Object.fromEntries(
       READERS.flatMap((reader) => {
         const keys = contents[reader]
-        return Array.isArray(keys) ? [[reader, keys.filter(isKey)] as const] : []
+        const known = Array.isArray(keys) ? keys.filter(isKey) : []
+        return known.length > 0 ? [[reader, known] as const] : []
       }),
     ),
     labels: labelChoiceFrom(isRecord(kept.labels) ? kept.labels : {}),
