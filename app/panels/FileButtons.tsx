@@ -12,10 +12,11 @@ export function FileButtons() {
     <fieldset aria-label="Files" className="cell">
       <button
         type="button"
+        aria-label="Designs"
         onClick={() => setOverlay({ is: 'designs' })}
         title="Designs kept in this browser, demos"
       >
-        <LayoutGrid size={16} aria-hidden /> Designs
+        <LayoutGrid size={16} aria-hidden /> <span className="name">Designs</span>
       </button>
       <button
         type="button"

@@ -23,18 +23,18 @@ export const STAGES: readonly StageRow[] = [
     page: lazy(() => import('./schedules/SchedulesPage')),
   },
   {
+    key: 'packs',
+    title: 'Packs',
+    about: 'On paper: for designer, workshop and customer',
+    icon: Printer,
+    page: lazy(() => import('./packs/PacksPage')),
+  },
+  {
     key: 'bench',
     title: 'Bench',
     about: 'Build conductor by conductor and tick off what is done',
     icon: Hammer,
     page: lazy(() => import('./bench/BenchPage')),
-  },
-  {
-    key: 'handover',
-    title: 'Handover',
-    about: 'What the customer keeps: fuses, switches, readings, in plain words',
-    icon: BookOpen,
-    page: lazy(() => import('./handover/HandoverPage')),
   },
   {
     key: 'commissioning',
@@ -44,11 +44,11 @@ export const STAGES: readonly StageRow[] = [
     page: lazy(() => import('./commissioning/CommissioningPage')),
   },
   {
-    key: 'packs',
-    title: 'Packs',
-    about: 'On paper: for designer, workshop and customer',
-    icon: Printer,
-    page: lazy(() => import('./packs/PacksPage')),
+    key: 'handover',
+    title: 'Handover',
+    about: 'What the customer keeps: fuses, switches, readings, in plain words',
+    icon: BookOpen,
+    page: lazy(() => import('./handover/HandoverPage')),
   },
   {
     key: 'revisions',

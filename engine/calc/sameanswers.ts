@@ -14,7 +14,9 @@ const DESIGN: ReadonlySet<keyof Design> = new Set([
   'texts',
   'handover',
   'articles',
+  'bench',
   'commissioning',
+  'making',
   'revisions',
 ])
 const SETTINGS: ReadonlySet<keyof Settings> = new Set([
