@@ -6,6 +6,7 @@ import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { seenDesign } from '../store/seen'
 import { type LookAt, useView } from '../store/view'
+import { isShown } from './drawn'
 import type { PartNodeType } from './PartNode'
 import { PX } from './scale'
 
@@ -115,7 +116,8 @@ function boxFor(design: Design, wish: Exclude<LookAt, { at: 'zoom' }>): Box | nu
     take(wish.box.x, wish.box.y)
     take(wish.box.x + wish.box.w, wish.box.y + wish.box.h)
   } else if (wish.at === 'all') {
-    for (const p of design.parts) takePart(p.id)
+    const { view } = useView.getState()
+    for (const p of design.parts) if (isShown(p, view, design.conductors)) takePart(p.id)
     if (scene) {
       const { x, y, w, h } = scene.box
       take(x, y)

@@ -9,7 +9,7 @@ import { select, useView } from '../../app/store/view'
 import { kindOf, newDesign } from '../../engine'
 
 const design = () => useOpen.getState().design
-const place = (kind: string, x: number, y: number) => placePart(kindOf(kind)!, [x, y])!
+const place = (kind: string, x: number, y: number) => placePart(kindOf(kind)!, { just: [x, y] })!
 
 beforeEach(() => {
   lay(newDesign('t'), 'writing')
@@ -34,9 +34,10 @@ it('names every step, and undo and redo walk them', () => {
 
 it('puts a part without a place clear of the others', () => {
   const kind = kindOf('battery')!
-  const parts = [placePart(kind, null)!, placePart(kind, null)!, placePart(kind, null)!]
+  const nearby = () => placePart(kind, { near: [50, 50] })!
+  const parts = [placePart(kind, { near: null })!, nearby(), nearby(), nearby()]
   const places = new Set(parts.map((p) => `${p.x} ${p.y}`))
-  expect(places.size).toBe(3)
+  expect(places.size).toBe(4)
 })
 
 it('says why a join is refused, and changes nothing', () => {
