@@ -25,6 +25,9 @@ export interface AmpacitySpec extends Surrounded {
   readonly bunched: number
 }
 
+/** Name of the factor for the temperature of the design, which every conductor has alike. */
+export const AMBIENT = 'ambient temperature'
+
 export type AmpacityAnswer = { readonly value: Ampacity } | { readonly notChecked: string }
 
 /**
@@ -61,7 +64,7 @@ export function ampacityOf(
   const surround = ruleSet.surroundFactor(around)
   const baseAmps = ownA ?? row![1][column]!
   const used = [
-    { name: spec.engineSpace ? 'engine space' : 'surroundings', ...ambient },
+    { name: spec.engineSpace ? 'engine space' : AMBIENT, ...ambient },
     { name: 'bunched', ...bunch },
     { name: SURROUNDS[around], ...surround },
   ].filter((f) => f.value !== 1)

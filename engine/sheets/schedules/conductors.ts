@@ -4,6 +4,7 @@ import type { Conductor, ConductorId, Design } from '../../model/design'
 import { conductorById } from '../../model/lookup'
 import { ruleSetOf } from '../../model/rules'
 import { statedInsulationC } from '../../model/sizes'
+import { AMBIENT } from '../../tables/ampacity'
 import type { Making } from '../../tables/making'
 import { figure } from '../../words/names'
 import { factorWords, whyNot } from '../../words/why'
@@ -143,7 +144,7 @@ function bearsCell(run: RunAnswer | undefined, design: Design): ScheduleCell {
 function loweredTo(run: RunAnswer | undefined): string[] {
   if (!run || !('value' in run.ampacity)) return []
   const { amps, factors } = run.ampacity.value
-  if (factors.every((f) => f.name === 'surroundings')) return []
+  if (factors.every((f) => f.name === AMBIENT)) return []
   return [`bears ${figure(amps, 'A')} (${factorWords(run.ampacity.value)})`]
 }
 
