@@ -8,7 +8,7 @@ import { packFiles } from './packfiles'
 import { packWish } from './packwish'
 
 export const PACK_USAGE = `npm run loomwright -- pack FILE --out DIR [--for ${Object.keys(PACK_READERS).join('|')}] [--contents KEY,KEY…]
-      [--paper A2|A3|A4] [--both-poles] [--black] [--csv] [--xlsx] [--svg] [--png]`
+      [--paper A2|A3|A4] [--both-poles] [--black] [--heat-shrink] [--csv] [--xlsx] [--svg] [--png]`
 
 /**
  * Writes a pack for each reader, or for one, as PDF; where asked the schedules as CSV and workbook, and each sheet as
@@ -26,7 +26,14 @@ export async function pack(args: readonly string[], out: Out): Promise<number> {
   if (typeof opened === 'number') return opened
   const { design, problems } = opened
   const { answers, findings } = analyse(design)
-  const context = { design, answers, findings, paper: wish.paper, view: wish.view }
+  const context = {
+    design,
+    answers,
+    findings,
+    paper: wish.paper,
+    view: wish.view,
+    labels: { sleeves: wish.sleeves },
+  }
   const fonts = await readFonts()
   try {
     await mkdir(wish.out, { recursive: true })

@@ -11,6 +11,8 @@ export interface PackWish {
   readonly paper: PaperSize
   readonly view: 'single-line' | 'both-poles'
   readonly colouring: Colouring
+  /** Markers of conductors on heat-shrink instead of adhesive labels. */
+  readonly sleeves: boolean
   /** What is written beside the packs. */
   readonly also: ReadonlySet<Also>
 }
@@ -19,7 +21,7 @@ const ALSO = ['csv', 'xlsx', 'svg', 'png'] as const
 export type Also = (typeof ALSO)[number]
 
 const VALUED = ['--out', '--for', '--contents', '--paper']
-const FLAGS = ['--both-poles', '--black', ...ALSO.map((a) => `--${a}`)]
+const FLAGS = ['--both-poles', '--black', '--heat-shrink', ...ALSO.map((a) => `--${a}`)]
 const PAPERS: readonly string[] = ['A2', 'A3', 'A4'] satisfies readonly PaperSize[]
 
 /** Reads the words of the command; a sentence says what is wrong with them. */
@@ -70,6 +72,7 @@ function wishOf(
     readers: reader === undefined ? Object.keys(PACK_READERS).filter(isReader) : [reader],
     view: flags.has('--both-poles') ? 'both-poles' : 'single-line',
     colouring: flags.has('--black') ? 'black' : 'colour',
+    sleeves: flags.has('--heat-shrink'),
     also: new Set(ALSO.filter((a) => flags.has(`--${a}`))),
   }
 }

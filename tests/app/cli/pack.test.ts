@@ -74,6 +74,18 @@ describe('loomwright pack', () => {
     ])
   })
 
+  test('markers on heat-shrink where asked', async () => {
+    const van = new URL('../../../public/demos/camping-trailer.json', import.meta.url).pathname
+    const titles = async (...more: string[]) => {
+      const wish = ['--for', 'workshop', '--contents', 'labels', '--svg', ...more]
+      const { printed } = await run(van, '--out', join(folder, `labels${more}`), ...wish)
+      const pictures = printed.filter((p) => p.endsWith('.svg')).map((p) => readFileSync(p, 'utf8'))
+      return pictures.map((p) => /<title>(.*)<\/title>/.exec(p)![1])
+    }
+    expect(await titles()).toContain('Conductor markers, 1 of 2')
+    expect((await titles('--heat-shrink')).join()).toContain('Conductor markers, heat-shrink 4.8 mm')
+  })
+
   test.each([
     [['--paper', 'A5'], 'There is no paper A5'],
     [['--blue'], 'There is no --blue'],
