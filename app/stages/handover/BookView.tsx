@@ -26,7 +26,7 @@ export function BookView({ book }: { book: Book }) {
 
 function ChapterView({ chapter: { is, number, title, pieces, seek } }: { chapter: Chapter }) {
   const [sought, setSought] = useState('')
-  const shown = sought.trim() === '' ? pieces : pieces.filter((p) => isSought(p, sought))
+  const shown = sought.trim() === '' ? pieces : soughtFirst(pieces, sought)
   return (
     <section className={`chapter ${is}`} data-chapter={number ?? undefined} tabIndex={-1} aria-label={title}>
       {title !== '' && (
@@ -36,10 +36,11 @@ function ChapterView({ chapter: { is, number, title, pieces, seek } }: { chapter
       )}
       {seek !== undefined && (
         <label className="seek">
-          <span>{seek}</span>
+          <span>{seek.label}</span>
           <input type="search" value={sought} onChange={(e) => setSought(e.target.value)} />
         </label>
       )}
+      {seek && !shown.some((p) => p.is === 'find') && <p role="status">{seek.none}</p>}
       {shown.map((piece, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a chapter is made anew as a whole
         <PieceView key={i} piece={piece} />
@@ -47,6 +48,12 @@ function ChapterView({ chapter: { is, number, title, pieces, seek } }: { chapter
     </section>
   )
 }
+
+/** Things that are sought before all else that is said; other things are left out. */
+const soughtFirst = (pieces: readonly Piece[], sought: string): readonly Piece[] => [
+  ...pieces.filter((p) => isSought(p, sought)),
+  ...pieces.filter((p) => p.is !== 'find'),
+]
 
 /** Every word that is sought stands in the name or the place of a thing. */
 const isSought = (piece: Piece, sought: string): boolean =>

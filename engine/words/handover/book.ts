@@ -30,8 +30,8 @@ export interface Chapter {
   readonly number: number | null
   readonly title: string
   readonly pieces: readonly Piece[]
-  /** Things in it can be sought by name: what the field for that is called. */
-  readonly seek?: string
+  /** Things in it can be sought by name: what the field for that is called, and what is said where nothing is. */
+  readonly seek?: { readonly label: string; readonly none: string }
 }
 
 export interface Row {

@@ -169,6 +169,7 @@ export const german: HandoverWords = {
       'Geschraubte Sicherungen und die an der Batterie sind Sache einer Fachkraft.',
     ],
     seek: 'Was geht nicht?',
+    none: 'Hier heißt nichts so.',
     allDead: 'Alles ist auf einmal aus',
     mayBeEmpty: 'Vielleicht ist die Batterie leer. Laden Sie sie, und sehen Sie nach ihrer Spannung.',
     mustBeOn: (names) => `Muss eingeschaltet sein: ${names}`,

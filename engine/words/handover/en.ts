@@ -101,6 +101,7 @@ export const english: HandoverWords = {
       'Fuses that are bolted in, and those at the battery, are for a skilled person.',
     ],
     seek: 'What does not work?',
+    none: 'Nothing here is called so.',
     allDead: 'Everything is dead at once',
     mayBeEmpty: 'The battery may be empty. Charge it, and look at its voltage.',
     mustBeOn: (names) => `Must be on: ${names}`,

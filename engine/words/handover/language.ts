@@ -76,6 +76,7 @@ export interface HandoverWords {
   }
   readonly finder: {
     readonly seek: string
+    readonly none: string
     readonly rules: readonly string[]
     readonly allDead: string
     readonly mayBeEmpty: string

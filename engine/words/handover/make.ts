@@ -48,7 +48,7 @@ export function handoverBook(design: Design): Book {
       number: i + 1,
       title: say.w.chapters[key].title,
       pieces: PIECES[key](facts, say),
-      ...(key === 'finder' ? { seek: say.w.finder.seek } : {}),
+      ...(key === 'finder' ? { seek: { label: say.w.finder.seek, none: say.w.finder.none } } : {}),
     },
     ...after(key),
   ])
