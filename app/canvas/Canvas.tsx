@@ -42,7 +42,7 @@ const TYPES = { part: PartNode }
 const GRID_PX: [number, number] = [10, 10]
 
 function Sheet() {
-  const { nodes, onNodesChange } = useNodes()
+  const { nodes, onNodesChange, onMove } = useNodes()
   const dragging = useDragging()
   const { box, onPointerMove, onMoveEnd } = useSpace()
   useCarrying(box)
@@ -100,6 +100,7 @@ function Sheet() {
           }}
           onNodeMouseEnter={(_, node) => useView.getState().lens === 'protection' && pointAt(node.id)}
           onNodeMouseLeave={() => useView.getState().pointed !== null && pointAt(null)}
+          onMove={onMove}
           onMoveEnd={onMoveEnd}
           onSelectionEnd={selectAmong}
           proOptions={{ hideAttribution: true }}

@@ -1,4 +1,5 @@
 import { type RefObject, useEffect } from 'react'
+import { useReactFlow } from 'reactflow'
 import { partById } from '../../engine'
 import { useHand, useMotion } from '../store/hand'
 import { seenDesign } from '../store/seen'
@@ -9,6 +10,7 @@ import { PX } from './scale'
  * the sheet keeps the page from asking at each step what lies under the pointer.
  */
 export function useCarrying(box: RefObject<HTMLDivElement | null>): void {
+  const flow = useReactFlow()
   useEffect(() => {
     let held = useHand.getState().parts
     let elements = new Map<string, HTMLElement>()
@@ -16,7 +18,10 @@ export function useCarrying(box: RefObject<HTMLDivElement | null>): void {
       const { parts } = useHand.getState()
       const { by } = useMotion.getState()
       if (parts !== held) {
-        for (const [id, element] of elements) if (!parts.has(id)) move(element, id, 0, 0)
+        for (const [id, element] of elements) {
+          const at = parts.has(id) ? undefined : flow.getNode(id)?.position
+          if (at) element.style.transform = `translate(${at.x}px,${at.y}px)`
+        }
         elements = elementsOf(box.current, parts)
         held = parts
       }
@@ -31,7 +36,7 @@ export function useCarrying(box: RefObject<HTMLDivElement | null>): void {
     return () => {
       for (const stop of unwatch) stop()
     }
-  }, [box])
+  }, [box, flow])
 }
 
 function elementsOf(box: HTMLElement | null, parts: ReadonlySet<string>): Map<string, HTMLElement> {

@@ -1,8 +1,9 @@
 import { useCallback, useLayoutEffect, useState } from 'react'
 import { applyNodeChanges, type NodeChange } from 'reactflow'
-import { boxOf, type Part } from '../../engine'
+import { boxOf, type Part, partById } from '../../engine'
+import { useHand, useMotion } from '../store/hand'
 import { useOpen } from '../store/open'
-import { useSeen } from '../store/seen'
+import { seenDesign, useSeen } from '../store/seen'
 import { useView } from '../store/view'
 import { isAdding } from './adding'
 import { isShown } from './drawn'
@@ -45,7 +46,21 @@ export function useNodes() {
     useView.setState({ parts: next, zone: null, finding: null, ...others })
   }, [])
 
-  return { nodes, onNodesChange }
+  /** The sheet moves under the hand: where there are many nodes only those in sight are drawn, the carried ones among them. */
+  const onMove = useCallback(() => {
+    const { parts: carried } = useHand.getState()
+    if (carried.size === 0) return
+    const [dx, dy] = useMotion.getState().by
+    const seen = seenDesign()
+    setNodes((before) =>
+      before.map((n) => {
+        const part = carried.has(n.id) ? partById(seen, n.id) : undefined
+        return part ? { ...n, position: { x: (part.x + dx) * PX, y: (part.y + dy) * PX } } : n
+      }),
+    )
+  }, [])
+
+  return { nodes, onNodesChange, onMove }
 }
 
 function nodeOf(part: Part, selected: boolean, draggable: boolean, before?: PartNodeType): PartNodeType {
