@@ -63,7 +63,7 @@ test('once visited, everything works without server and network, and nothing is 
     await expect(table.checks).toContainText(/[1-9]\d* danger/)
     await page.getByRole('button', { name: 'Size it', exact: true }).click()
     const sheet = page.getByRole('dialog', { name: 'Size it' })
-    await expect(sheet.locator('.copper, .problems')).toBeVisible({ timeout: 60_000 })
+    await expect(sheet.locator('.copper, .problems').first()).toBeVisible({ timeout: 60_000 })
     await page.keyboard.press('Escape')
     await page.getByRole('button', { name: 'Packs on paper' }).click()
     await expect(page.locator('.paper-sheet:not(.old) svg')).toBeVisible({ timeout: 60_000 })
