@@ -2,7 +2,9 @@ import type { Conductor } from '../model/design'
 import { nearSourceM, type RuleSet } from '../tables/rulesets'
 import type { Amps } from '../units'
 import type { Answer, NotChecked, RunAnswer, Verdict } from './answers'
-import { endAnswer } from './guarded'
+import { devicesBehind } from './devicesbehind'
+import { endAnswer, gapOf } from './guarded'
+import type { Border } from './network'
 import type { Solved, State } from './solved'
 import { type Allowed, type ConductorVerdict, verdict } from './verdict'
 
@@ -52,7 +54,7 @@ export function judged(
         aheadAllowedM: found.allowedM,
       }
     case 'not-checked':
-      return noFigures(unjudged(found.because, w))
+      return noFigures(unjudged(border, found.because, w))
     case 'protected':
       return noFigures(asReturn(run, limitA, w))
   }
@@ -84,9 +86,11 @@ function judge({ border, p, protection }: Solved, w: Conductor, allowed: Allowed
     border.conductors.get(p.form.branches[branch]!.id)?.lengthM ?? null
   const end = (side: 'from' | 'to') => {
     const into = (side === 'from' ? protection.intoFrom : protection.intoTo)[e]
+    const open = into === Number.POSITIVE_INFINITY
     return {
       protection: protection.end(e, side),
-      ahead: into === Number.POSITIVE_INFINITY ? protection.ahead(e, side, lengthM) : null,
+      ahead: open ? protection.ahead(e, side, lengthM) : null,
+      behind: open ? devicesBehind(p, e, side) : [],
     }
   }
   return verdict(end('from'), end('to'), allowed)
@@ -109,6 +113,7 @@ function asReturn(run: Told, limitA: Amps | null, w: Conductor): Answer<Verdict>
 }
 
 function unjudged(
+  border: Border,
   because: Extract<ConductorVerdict, { verdict: 'not-checked' }>['because'],
   w: Conductor,
 ): NotChecked {
@@ -118,6 +123,6 @@ function unjudged(
     case 'missing-ampacity':
       return { notChecked: 'missing-size', parts: [], conductors: [w.id] }
     default:
-      return { notChecked: because.code, parts: [], conductors: [] }
+      return gapOf(border, because)
   }
 }

@@ -4,10 +4,12 @@ import type { CutMember, EndProtection, ProtectionGap } from './protection'
 
 export type End = 'from' | 'to'
 
-/** What can come into one end of a conductor; `ahead` only where that is unlimited. */
+/** What can come into one end of a conductor; the rest only where that is unlimited. */
 export interface JudgedEnd {
   readonly protection: EndProtection
   readonly ahead: Ahead | null
+  /** The devices that stand first behind the conductor: no fault behind them puts more than these through it for long. */
+  readonly behind: readonly CutMember[]
 }
 
 /** What the rule set in force allows for this conductor; null where it cannot be told. */
@@ -98,7 +100,9 @@ function judge(end: End, judged: JudgedEnd, allowed: Allowed): ConductorVerdict 
       return { verdict: 'unprotected', end, path, source, aheadM: told, allowedM }
     }
     if (aheadM !== null && aheadM <= allowedM)
-      return { verdict: 'near-source', end, source, aheadM, allowedM }
+      return (
+        beyond(end, judged.behind, allowed.amps) ?? { verdict: 'near-source', end, source, aheadM, allowedM }
+      )
     return {
       verdict: 'not-checked',
       end,
@@ -106,11 +110,21 @@ function judge(end: End, judged: JudgedEnd, allowed: Allowed): ConductorVerdict 
     }
   }
   if (protection.flow === 0) return { verdict: 'protected' }
-  if (allowed.amps === null) return { verdict: 'not-checked', end, because: { code: 'missing-ampacity' } }
-  const allowedA = allowed.amps
-  const member = protection.cut.reduce((a, b) => (b.amps > a.amps ? b : a))
-  if (member.amps > allowedA) return { verdict: 'device-too-big', end, member, allowedA }
-  if (protection.flow > allowedA * (1 + 1e-9))
-    return { verdict: 'sources-add-up', end, flow: protection.flow, cut: protection.cut, allowedA }
-  return { verdict: 'protected' }
+  return beyond(end, protection.cut, allowed.amps) ?? { verdict: 'protected' }
+}
+
+/** Do the members of a cut let through more than is allowed, one of them alone or all together? null: they do not. */
+function beyond(end: End, cut: readonly CutMember[], allowedA: Amps | null): ConductorVerdict | null {
+  if (cut.length === 0) return null
+  if (allowedA === null) return { verdict: 'not-checked', end, because: { code: 'missing-ampacity' } }
+  const unrated = cut.filter((of) => Number.isNaN(of.amps)).map((of) => of.id)
+  const rated = cut.filter((of) => !Number.isNaN(of.amps))
+  const flow = rated.reduce((sum, of) => sum + of.amps, 0)
+  const member = rated.reduce<CutMember | null>((a, b) => (a && a.amps >= b.amps ? a : b), null)
+  if (member && member.amps > allowedA * (1 + 1e-9))
+    return { verdict: 'device-too-big', end, member, allowedA }
+  if (flow > allowedA * (1 + 1e-9)) return { verdict: 'sources-add-up', end, flow, cut: rated, allowedA }
+  return unrated.length > 0
+    ? { verdict: 'not-checked', end, because: { code: 'missing-rating', fuses: unrated } }
+    : null
 }

@@ -53,11 +53,22 @@ export const protectionWords: Readonly<Record<string, Wording>> = {
   P3: (f, d) => {
     const behind = listFact(f, 'behind').map((id) => conductorName(d, id))
     const more = behind.length > 0 ? ` The same goes for ${listed(behind)}.` : ''
-    return {
-      title: 'Sources add up',
-      text: `A short on ${conductorName(d, textFact(f, 'conductor'))} is fed through ${listed(listFact(f, 'guards').map((id) => partName(d, id)))} together: ${f.actual ? figure(f.actual.value, f.actual.unit) : ''}, with ${f.limit ? figure(f.limit.value, f.limit.unit) : ''} allowed. Each alone is within.${more}`,
-      todo: `Take ${behind.length > 0 ? 'thicker conductors' : 'a thicker conductor'}, or smaller devices, so that their sum is within.`,
-    }
+    const name = conductorName(d, textFact(f, 'conductor'))
+    const guards = listed(listFact(f, 'guards').map((id) => partName(d, id)))
+    const sum = f.actual ? figure(f.actual.value, f.actual.unit) : ''
+    const may = f.limit ? figure(f.limit.value, f.limit.unit) : ''
+    const todo = `Take ${behind.length > 0 ? 'thicker conductors' : 'a thicker conductor'}, or smaller devices, so that their sum is within.`
+    return f.facts.ahead === true
+      ? {
+          title: 'Devices behind add up',
+          text: `${name} runs ahead of the first devices, and ${guards} let ${sum} through it together, with ${may} allowed. Each alone is within.${more}`,
+          todo,
+        }
+      : {
+          title: 'Sources add up',
+          text: `A short on ${name} is fed through ${guards} together: ${sum}, with ${may} allowed. Each alone is within.${more}`,
+          todo,
+        }
   },
   P4: (f, d) => ({
     title: 'Ahead of the first device',

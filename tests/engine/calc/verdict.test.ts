@@ -11,14 +11,16 @@ const fed = (...cut: [kind: 'fuse' | 'source', id: string, amps: number][]): Jud
     cut: cut.map(([kind, id, amps]) => ({ kind, id, amps })),
   },
   ahead: null,
+  behind: [],
 })
 const nothing = fed()
-const open = (ahead: Partial<Ahead>): JudgedEnd => ({
+const open = (ahead: Partial<Ahead>, behind: readonly [id: string, amps: number][] = []): JudgedEnd => ({
   protection: { flow: 'unlimited', path: ['W9'], source: 'G1' },
   ahead: { toFarEndM: 0, toDeviceM: 0, toDeviceAtLeastM: 0, missing: [], ...ahead },
+  behind: behind.map(([id, amps]) => ({ kind: 'fuse', id, amps })),
 })
 const openFor = (metres: number) => open({ toDeviceM: metres, toDeviceAtLeastM: metres })
-const unknown = (protection: EndProtection): JudgedEnd => ({ protection, ahead: null })
+const unknown = (protection: EndProtection): JudgedEnd => ({ protection, ahead: null, behind: [] })
 const rules = { amps: 50, aheadM: 0.175 }
 
 describe('verdict', () => {
@@ -46,6 +48,23 @@ describe('verdict', () => {
       source: 'G1',
       aheadM: 0.175,
       allowedM: 0.175,
+    })
+  })
+
+  it('near the source, but the devices behind let through more than the conductor may have', () => {
+    const ahead = (...behind: readonly [id: string, amps: number][]) =>
+      verdict(open({ toDeviceM: 0.1, toDeviceAtLeastM: 0.1 }, behind), nothing, rules)
+    expect(ahead(['F1', 80], ['F2', 10])).toEqual({
+      verdict: 'device-too-big',
+      end: 'from',
+      member: { kind: 'fuse', id: 'F1', amps: 80 },
+      allowedA: 50,
+    })
+    expect(ahead(['F1', 30], ['F2', 30])).toMatchObject({ verdict: 'sources-add-up', flow: 60 })
+    expect(ahead(['F1', 50])).toMatchObject({ verdict: 'near-source' })
+    expect(ahead(['F1', 50], ['F2', Number.NaN])).toMatchObject({
+      verdict: 'not-checked',
+      because: { code: 'missing-rating', fuses: ['F2'] },
     })
   })
 

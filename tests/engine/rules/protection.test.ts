@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { analyse, ruleSetByKey } from '../../../engine/index'
+import { sentence } from '../../../engine/words/findings'
 import { figures, mended, of, system, toldOf } from './system'
 
 /**
@@ -41,6 +42,38 @@ describe('P1 to P4: feeds', () => {
     expect(toldOf('P1', at(0.21))).toEqual(['danger main G1'])
     expect(toldOf('P1', at(0.2))).toEqual([])
     expect(figures(of('P4', at(0.2))[0])).toEqual([0.2, 0.2])
+  })
+
+  it('ahead of the first device, within the allowance, it must still bear what that device lets through', () => {
+    const main = (size: string) => {
+      const d = system().build()
+      return { ...d, conductors: d.conductors.map((c) => (c.number === 'main' ? { ...c, size } : c)) }
+    }
+    // 80 A through 10 mm² (73 A) and through 16 mm² (98 A).
+    expect(toldOf('P2', main('10mm2'))).toEqual(['danger main F1'])
+    expect(figures(of('P2', main('10mm2'))[0])).toEqual([80, 73])
+    expect(toldOf('P4', main('10mm2'))).toEqual([])
+    expect(toldOf('P2', main('16mm2'))).toEqual([])
+    expect(toldOf('P4', main('16mm2'))).toEqual(['note main'])
+  })
+
+  it('two fuses on one lead ahead of them add up, told as what it is', () => {
+    const d = system()
+      .part('busbar', 'W3', { studs: 4, pole: 'positive', ratingA: 300 })
+      .part('battery', 'G2', { capacityAh: 100, dischargeA: 100, chargeA: 50, internalMOhm: 4 })
+      .part('fuse-blade', 'F3', { ratingA: 30 })
+      .part('fuse-blade', 'F4', { ratingA: 30 })
+      .part('lamp', 'E3', { currentA: 5 })
+      .join('G2.+', 'W3.1l', { size: '4mm2', lengthM: 0.1, number: 'lead' })
+      .join('W3.1r', 'F3.1', { size: '4mm2', lengthM: 0.05, number: 'one' })
+      .join('W3.2r', 'F4.1', { size: '4mm2', lengthM: 0.05, number: 'two' })
+      .join('F3.2', 'E3.+', { size: '4mm2', lengthM: 1, number: 'on' })
+      .join('E3.-', 'G2.-', { size: '4mm2', lengthM: 1, number: 'on-' })
+      .build()
+    expect(toldOf('P3', d)).toEqual(['warning lead F3 F4'])
+    const [finding] = of('P3', d)
+    expect(figures(finding)).toEqual([60, 42])
+    expect(sentence(finding!, d).text).toContain('lead runs ahead of the first devices')
   })
 
   it('a fault found at one end stands though the rating that the other end needs is missing', () => {
