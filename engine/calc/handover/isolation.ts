@@ -3,6 +3,7 @@ import { type Effects, effectsOf, withOpen } from './effects'
 import { type FuseSpot, fuseSpots } from './fuses'
 import type { Handle } from './handles'
 import { highs, liveParts, sides, touches } from './livenets'
+import { runningOn } from './runon'
 import { type Standing, standingIn } from './standing'
 import { stringsOf } from './strings'
 import type { Thing } from './things'
@@ -27,6 +28,8 @@ export interface Isolation {
   readonly unswitched: readonly Part[]
   /** Parts that stay joined to a battery, or to the array of a roof by day; nearest the front of the design first. */
   readonly stillLive: readonly Part[]
+  /** Chargers that a battery still feeds: some go on charging for a while with the engine stopped. */
+  readonly runOn: readonly Part[]
   /** Controllers that stay joined to their array and to loads: some go on feeding them by daylight. */
   readonly sunFed: readonly Part[]
   /** All arrays: they give voltage as long as there is light. */
@@ -56,6 +59,7 @@ export function isolationOf(design: Design): Isolation {
     lastFuses: feeding.flatMap((s) => nearestFuse(design, effects, s.devices)),
     unswitched: strings.flatMap((s) => (s.nets.some((net) => partedAt.has(net)) ? [] : s.parts)),
     stillLive: liveParts(design, effects, now),
+    runOn: runningOn(design, effects, now),
     sunFed: sunFed(effects, now),
     lightSources: design.parts.filter((p) => p.kind === 'pv-array'),
   }

@@ -7,7 +7,7 @@ export const german: HandoverWords = {
   chapters: {
     emergency: {
       title: 'Notfall: alles abschalten',
-      question: 'Feuer, Rauch oder Funken',
+      question: 'Feuer, Rauch, Funken, Brandgeruch',
       lead: 'Feuer, Rauch, Brandgeruch oder Funken: Zuerst alle ins Freie, dann Hilfe rufen. Zum Schalter nur, wenn der Weg ungefährlich ist.',
     },
     finder: {
@@ -156,6 +156,9 @@ export const german: HandoverWords = {
     goOn: (names) => `Diese laufen weiter: ${names}.`,
     lastFuse: (names) =>
       `Nur ${names} würde sie abschalten. Sie herauszunehmen ist Sache einer Fachkraft, wenn nichts eingeschaltet ist.`,
+    runOn: (names) =>
+      `Eine Batterie, die nicht abgeschaltet ist, versorgt noch ${names}. Manche Ladegeräte laden nach dem Abstellen des Motors eine Weile weiter: So lange kann alles dahinter unter Spannung bleiben.`,
+    holds: (names) => `Geladen bleibt nach dem Abschalten noch einige Minuten: ${names}.`,
     sunFed: (names) =>
       `Kein Schalter trennt die Solarmodule von ${names}. Bei Tageslicht kann weiter versorgt werden, was eingeschaltet ist.`,
     calm: 'Keine Eile? Dann zuerst die Solarseite ausschalten und die Batterien zuletzt: Viele Solarladeregler brauchen ihre Batterie, solange die Sonne auf die Module scheint.',
@@ -172,6 +175,8 @@ export const german: HandoverWords = {
     none: 'Hier heißt nichts so.',
     allDead: 'Alles ist auf einmal aus',
     mayBeEmpty: 'Vielleicht ist die Batterie leer. Laden Sie sie, und sehen Sie nach ihrer Spannung.',
+    switchedItself:
+      'Eine Lithiumbatterie kann sich auch selbst abgeschaltet haben: leer, zu kalt oder zu heiß. Sehen Sie nach, was ihr Hersteller sagt.',
     mustBeOn: (names) => `Muss eingeschaltet sein: ${names}`,
     next: 'Dann',
     fuse: (block, way, label) => `${block}, Platz ${way}${label === '' ? '' : ` „${label}“`}`,
@@ -190,6 +195,8 @@ export const german: HandoverWords = {
     itself: 'Arbeiten von selbst',
     off: (names) => `Ausgeschaltet gehen aus: ${names}.`,
     drawn: (names) => `Gezogen gehen aus: ${names}.`,
+    notUnderLoad: 'Nie ziehen, solange Strom fließt: Ein Gleichstrom-Lichtbogen verlischt nicht von selbst.',
+    before: (name) => `Vor dem Ziehen ausschalten: ${name}.`,
     opens: (names) => `Wenn er öffnet, gehen aus: ${names}.`,
     nothing: 'Allein schaltet er nichts aus: Ein anderer Weg bleibt geschlossen.',
     goesOn: (names) => `Dafür geht an: ${names}.`,
@@ -233,7 +240,7 @@ export const german: HandoverWords = {
     limits: 'Grenzen der Batterien',
     mostOut: 'höchstens heraus',
     mostIn: 'höchstens hinein',
-    losses: 'Verluste',
+    losses: 'Wie lange die Batterien reichen',
     lossLine: (drawn, lost, percent) =>
       `Ist alles an, nehmen die Verbraucher ${drawn}; weitere ${lost} (${percent}) gehen in Leitungen, Sicherungen und Wandlern als Wärme verloren.`,
     lasts: (hours) => `Ist alles zugleich an, reichen volle Batterien etwa ${hours} h.`,
@@ -261,12 +268,13 @@ export const german: HandoverWords = {
     engine: (names) => `Solange der Motor läuft, lädt: ${names}.`,
     mains: (names) => `Solange die Netzleitung eingesteckt ist, lädt: ${names}.`,
     inverter: (names) =>
-      `Ausschalten, wenn Sie keine Netzspannung brauchen, denn auch im Leerlauf fließt Strom: ${names}.`,
+      `Nimmt auch im Leerlauf Strom; ausschalten, wenn Sie keine Netzspannung brauchen: ${names}.`,
     leaving: (names) => `Sie gehen für den Tag? Schalten Sie aus: ${names}.`,
     stayOn: (names) => `Dann bleiben an: ${names}.`,
     cutOut: (names) => `Schutz der Batterien, der bei zu tiefer Spannung abschaltet: ${names}.`,
     plugs: (names) =>
       `${names} nie ziehen, solange Strom fließt: Ein Gleichstrom-Lichtbogen verlischt nicht von selbst.`,
+    plugAfter: (plug, first) => `Bevor Sie ${plug} ziehen, ausschalten: ${first}.`,
     maker: 'Was der Hersteller eines Teils sagt, geht dieser Seite vor.',
   },
   storage: {
@@ -277,6 +285,10 @@ export const german: HandoverWords = {
       flooded:
         'Blei mit flüssiger Säure: voll stehen lassen; destilliertes Wasser nachfüllen, wo es vorgesehen ist.',
     },
+    stop: 'Alles am Gerät selbst ausschalten. Eine Heizung, die Brennstoff verbrennt, muss erst abkühlen: warten, bis ihr Gebläse steht.',
+    mains: (names) => `Netzleitung abschalten und herausziehen: ${names}.`,
+    cover: (names) =>
+      `Jetzt die Solarmodule abdecken und abgedeckt lassen: Kein Schalter trennt sie von ${names}.`,
     switchOff: (names) => `In dieser Reihenfolge ausschalten: ${names}.`,
     cannot:
       'Der Plan zeigt keinen Schalter, der die Batterien abtrennt: Fragen Sie den Einbaubetrieb, wie Sie die Anlage einlagern.',
@@ -289,6 +301,8 @@ export const german: HandoverWords = {
       gel: 'Gel: alle zwei Monate voll laden.',
       flooded: 'Blei mit flüssiger Säure: jeden Monat voll laden. Eine leere friert ein.',
     },
+    starting: (names) =>
+      `${names} so pflegen, wie es der Hersteller des Fahrzeugs sagt. Eine leere Bleibatterie friert ein.`,
     frost: 'Pumpen und Wasserleitungen vor dem Frost entleeren und ihre Schalter aus lassen.',
     back: 'Wenn Sie zurückkommen: nach losen oder gescheuerten Leitungen sehen, in umgekehrter Reihenfolge einschalten und die Anzeigen ansehen.',
   },
@@ -299,10 +313,13 @@ export const german: HandoverWords = {
     look: 'Ansehen und riechen: nichts warm, lose, gescheuert, grün oder verbrannt. Lüftung von Batterie und Geräten frei.',
     level: 'Säurestand der Batterien mit flüssiger Säure.',
     modules: 'Die Solarmodule mit Wasser und einem weichen Tuch reinigen.',
-    isolators: (names) => `${names} einmal aus- und einschalten, wenn nichts läuft.`,
+    inOrder: (names) =>
+      `Wenn nichts läuft und nichts lädt, in dieser Reihenfolge ausschalten: ${names}. Dann umgekehrt wieder ein. So bleiben sie gängig.`,
+    alone: (name) => `${name} einmal aus- und einschalten, wenn nichts läuft und nichts lädt.`,
+    dark: 'Das nur im Dunkeln: Kein Schalter trennt die Solarmodule von ihrem Regler.',
     breakers: (names) => `${names} einmal aus- und einschalten, damit sie gängig bleiben.`,
     senders: (names) => `Nachsehen, ob ${names} noch anspricht, wie es der Hersteller sagt.`,
-    spares: (ratings) => `Ersatzsicherungen an Bord: ${ratings}.`,
+    spares: (ratings) => `Ersatzsicherungen an Bord, in der eingebauten Bauart: ${ratings}.`,
     terminals: 'Jede Klemme mit dem Drehmoment ihres Herstellers nachziehen lassen.',
     skilled: [
       'Jede erreichbare Klemme, mit dem Drehmoment ihres Herstellers nachgezogen.',
@@ -331,8 +348,8 @@ export const german: HandoverWords = {
       'Eine Fachkraft für Gleichstromanlagen dieser Spannung: alles Übrige ohne Netzspannung; geschraubte Sicherungen, Klemmen, Batterien, Solarmodule.',
     licensed:
       'Eine zugelassene Elektrofachkraft: alles an Netzspannung und was örtliche Vorschriften ihr vorbehalten.',
-    ruleSet: (title) => `Geprüft wurde der Plan nach: ${title}.`,
-    notJudged: 'Was nicht geprüft werden konnte, steht auf dem Plan als nicht geprüft.',
+    ruleSet: (title) => `Regeln, nach denen der Plan durchgerechnet wurde: ${title}.`,
+    notJudged: 'Was nicht geprüft werden konnte, steht dort als nicht geprüft.',
   },
   drawing: {
     inside: 'Der Schaltplan liegt dieser Mappe bei. Als PDF trägt er die Entwurfsdatei in sich.',

@@ -14,7 +14,7 @@ export const english: HandoverWords = {
   chapters: {
     emergency: {
       title: 'Emergency: switch everything off',
-      question: 'Fire, smoke or sparks',
+      question: 'Fire, smoke, sparks, burning smell',
       lead: 'Fire, smoke, a burning smell or sparks: get everybody out first and call for help. Go to a switch only if you can reach it without danger.',
     },
     finder: {
@@ -88,6 +88,9 @@ export const english: HandoverWords = {
     goOn: (names) => `These go on working: ${names}.`,
     lastFuse: (names) =>
       `Only ${names} would stop them. Taking that out is for a skilled person, with nothing switched on.`,
+    runOn: (names) =>
+      `A battery that is not switched off still feeds ${names}. Some chargers go on for a while after the engine stops: so long, everything behind them may stay live.`,
+    holds: (names) => `A charge stays in ${names} for some minutes after all is off.`,
     sunFed: (names) =>
       `No switch parts the solar modules from ${names}. By daylight what is switched on may go on being fed.`,
     calm: 'Not in a hurry? Then switch off the solar side first and the batteries last: many solar controllers want their battery for as long as the sun is on the modules.',
@@ -104,6 +107,8 @@ export const english: HandoverWords = {
     none: 'Nothing here is called so.',
     allDead: 'Everything is dead at once',
     mayBeEmpty: 'The battery may be empty. Charge it, and look at its voltage.',
+    switchedItself:
+      'A lithium battery may also have switched itself off: empty, too cold or too hot. See what its maker says.',
     mustBeOn: (names) => `Must be on: ${names}`,
     next: 'Then',
     fuse: (block, way, label) => `${block}, way ${way}${label === '' ? '' : ` “${label}”`}`,
@@ -122,6 +127,8 @@ export const english: HandoverWords = {
     itself: 'Work by themselves',
     off: (names) => `Off stops: ${names}.`,
     drawn: (names) => `Pulled out, it stops: ${names}.`,
+    notUnderLoad: 'Never pull it while current flows: a direct-current arc does not go out by itself.',
+    before: (name) => `Before you pull it, switch off ${name}.`,
     opens: (names) => `When it opens, these stop: ${names}.`,
     nothing: 'Alone it stops nothing: another way stays closed.',
     goesOn: (names) => `It starts then: ${names}.`,
@@ -164,7 +171,7 @@ export const english: HandoverWords = {
     limits: 'Limits of the batteries',
     mostOut: 'most out',
     mostIn: 'most in',
-    losses: 'Losses',
+    losses: 'How long the batteries last',
     lossLine: (drawn, lost, percent) =>
       `With everything on, the loads take ${drawn}; another ${lost} (${percent}) are lost as warmth in conductors, fuses and converters.`,
     lasts: (hours) => `With everything on at once, full batteries last about ${hours} h.`,
@@ -190,12 +197,13 @@ export const english: HandoverWords = {
     sun: (names) => `Charging by itself in daylight: ${names}. Keep the modules clean and out of the shade.`,
     engine: (names) => `Charging while the engine runs: ${names}.`,
     mains: (names) => `Charging while the mains lead is plugged in: ${names}.`,
-    inverter: (names) => `Off when you need no mains voltage, as it draws even at rest: ${names}.`,
+    inverter: (names) => `Switch off ${names} when you need no mains voltage: even at rest it draws current.`,
     leaving: (names) => `Leaving for the day? Switch off ${names}.`,
     stayOn: (names) => `That leaves on: ${names}.`,
     cutOut: (names) => `Protecting the batteries by switching off when the voltage falls too low: ${names}.`,
     plugs: (names) =>
       `Never pull ${names} while current flows: a direct-current arc does not go out by itself.`,
+    plugAfter: (plug, first) => `Before you pull ${plug}, switch off ${first}.`,
     maker: 'What the maker of a part says goes before this page.',
   },
   storage: {
@@ -205,6 +213,10 @@ export const english: HandoverWords = {
       gel: 'Gel: leave it full.',
       flooded: 'Flooded lead-acid: leave it full, and top up with distilled water where it takes any.',
     },
+    stop: 'Switch everything off at the thing itself. A heater that burns fuel must cool down first: wait until its fan stops.',
+    mains: (names) => `Switch off and pull out the mains lead: ${names}.`,
+    cover: (names) =>
+      `Cover the solar modules now, and leave them covered: no switch parts them from ${names}.`,
     switchOff: (names) => `Switch off, in this order: ${names}.`,
     cannot: 'The drawing shows no switch that takes the batteries off: ask your installer how to store it.',
     drain: (days) => `Left on, the devices that watch and show empty full batteries in about ${days} days.`,
@@ -215,6 +227,8 @@ export const english: HandoverWords = {
       gel: 'Gel: fill it up every two months.',
       flooded: 'Flooded lead-acid: fill it up every month. An empty one freezes.',
     },
+    starting: (names) =>
+      `Look after ${names} as the maker of the vehicle says. An empty lead-acid battery freezes.`,
     frost: 'Drain pumps and water pipes before the frost, and leave their switches off.',
     back: 'When you come back: look for loose or chafed conductors, switch on in the other order, and look at the readings.',
   },
@@ -225,11 +239,14 @@ export const english: HandoverWords = {
     look: 'Look and smell: nothing warm, loose, chafed, green or burnt. Vents of battery and electronics free.',
     level: 'Water level of the flooded batteries.',
     modules: 'Clean the solar modules with water and a soft cloth.',
-    isolators: (names) => `Switch ${names} off and on once, with nothing running.`,
+    inOrder: (names) =>
+      `With nothing running and nothing charging, switch off in this order: ${names}. Then on again in the other order. So they go on moving freely.`,
+    alone: (name) => `With nothing running and nothing charging, switch ${name} off and on once.`,
+    dark: 'Do that after dark only: no switch parts the solar modules from their controller.',
     breakers: (names) => `Switch ${names} off and on once, so that they move freely.`,
     senders: (names) => `Check that ${names} still answers, as its maker says.`,
-    spares: (ratings) => `Spare fuses on board: ${ratings}.`,
-    terminals: 'Every terminal is tightened again to the figure of its maker.',
+    spares: (ratings) => `Spare fuses on board, of the form that is fitted: ${ratings}.`,
+    terminals: 'Have the workshop tighten every terminal again, to the figure of its maker.',
     skilled: [
       'Every terminal that can be reached, tightened to the figure of its maker.',
       'Fuses: right rating, no discoloured holder. Every isolator and breaker works.',
@@ -256,8 +273,8 @@ export const english: HandoverWords = {
     skilled:
       'A person skilled in direct-current systems of this voltage: everything else that is not mains; bolted fuses, terminals, batteries, solar modules.',
     licensed: 'A licensed person: everything at mains voltage, and whatever local rules reserve.',
-    ruleSet: (title) => `The drawing was checked against: ${title}.`,
-    notJudged: 'What could not be checked is shown on the drawing as not checked.',
+    ruleSet: (title) => `Rule set of the checks on the drawing: ${title}.`,
+    notJudged: 'What could not be checked is shown there as not checked.',
   },
   drawing: {
     inside: 'The drawing of the wiring comes with this pack. A PDF of it holds the design file itself.',

@@ -70,6 +70,8 @@ export interface HandoverWords {
     readonly joined: (names: string) => string
     readonly goOn: (names: string) => string
     readonly lastFuse: (names: string) => string
+    readonly runOn: (names: string) => string
+    readonly holds: (names: string) => string
     readonly sunFed: (names: string) => string
     readonly calm: string
     readonly practise: string
@@ -80,6 +82,7 @@ export interface HandoverWords {
     readonly rules: readonly string[]
     readonly allDead: string
     readonly mayBeEmpty: string
+    readonly switchedItself: string
     readonly mustBeOn: (names: string) => string
     readonly next: string
     readonly fuse: (block: string, way: string, label: string) => string
@@ -98,6 +101,8 @@ export interface HandoverWords {
     readonly itself: string
     readonly off: (names: string) => string
     readonly drawn: (names: string) => string
+    readonly notUnderLoad: string
+    readonly before: (name: string) => string
     readonly opens: (names: string) => string
     readonly nothing: string
     readonly goesOn: (names: string) => string
@@ -158,15 +163,20 @@ export interface HandoverWords {
     readonly stayOn: (names: string) => string
     readonly cutOut: (names: string) => string
     readonly plugs: (names: string) => string
+    readonly plugAfter: (plug: string, first: string) => string
     readonly maker: string
   }
   readonly storage: {
     readonly charge: Readonly<Record<Chemistry, string>>
+    readonly stop: string
+    readonly mains: (names: string) => string
+    readonly cover: (names: string) => string
     readonly switchOff: (names: string) => string
     readonly cannot: string
     readonly drain: (days: string) => string
     readonly offDraws: string
     readonly again: Readonly<Record<Chemistry, string>>
+    readonly starting: (names: string) => string
     readonly frost: string
     readonly back: string
   }
@@ -177,7 +187,9 @@ export interface HandoverWords {
     readonly look: string
     readonly level: string
     readonly modules: string
-    readonly isolators: (names: string) => string
+    readonly inOrder: (names: string) => string
+    readonly alone: (name: string) => string
+    readonly dark: string
     readonly breakers: (names: string) => string
     readonly senders: (names: string) => string
     readonly spares: (ratings: string) => string

@@ -3,8 +3,11 @@ import type { Part } from '../../../model/design'
 import type { Piece } from '../book'
 import type { Say } from '../say'
 
+/** Capacitors of theirs hold a charge for minutes. Common practice, no source. */
+const HOLDING = ['inverter', 'inverter-charger']
+
 /** What to switch off in an emergency, in which order, and what stays live. */
-export function emergencyPieces({ isolation: i, stores, finds }: HandoverFacts, say: Say): Piece[] {
+export function emergencyPieces({ design, isolation: i, stores, finds }: HandoverFacts, say: Say): Piece[] {
   const { w, at, part, list } = say
   const e = w.emergency
   const names = (parts: readonly Part[]): string => list(parts.map(part))
@@ -16,6 +19,7 @@ export function emergencyPieces({ isolation: i, stores, finds }: HandoverFacts, 
   ]
   const things = new Set(finds.flatMap((f) => (f.thing.role === 'charging' ? [] : [f.thing.part.id])))
   const joined = i.stillLive.filter((p) => !things.has(p.id))
+  const holding = design.parts.filter((p) => HOLDING.includes(p.kind))
   const told = (parts: readonly Part[], words: (names: string) => string): string[] =>
     parts.length > 0 ? [words(names(parts))] : []
   const live = [
@@ -26,9 +30,11 @@ export function emergencyPieces({ isolation: i, stores, finds }: HandoverFacts, 
       e.goOn,
     ),
     ...(i.lastFuses.length > 0 ? [e.lastFuse(list(i.lastFuses.map((f) => at(f.part))))] : []),
+    ...told(i.runOn, e.runOn),
     ...told(i.sunFed, e.sunFed),
     ...told(i.lightSources, e.light),
     ...told(joined, e.joined),
+    ...told(holding, e.holds),
   ]
   return [
     { is: 'text', text: w.chapters.emergency.lead, strong: true },

@@ -6,7 +6,8 @@ import type { FuseLine, Piece } from '../book'
 import type { Say } from '../say'
 
 /** From a dead thing to its fuses: by name, with the switches to look at first. */
-export function finderPieces({ finds }: HandoverFacts, say: Say): Piece[] {
+export function finderPieces(facts: HandoverFacts, say: Say): Piece[] {
+  const { finds } = facts
   const { w, short } = say
   const byName = new Intl.Collator(w.locale, { numeric: true })
   const sorted = [...finds].sort((a, b) => byName.compare(short(a.thing.part), short(b.thing.part)))
@@ -14,7 +15,7 @@ export function finderPieces({ finds }: HandoverFacts, say: Say): Piece[] {
   return [
     { is: 'text', text: w.chapters.finder.lead },
     { is: 'list', items: w.finder.rules },
-    ...allDead(finds, say),
+    ...allDead(facts, say),
     ...sorted.map((find) => pieceOf(find, common, say)),
   ]
 }
@@ -27,7 +28,7 @@ function commonSwitches(finds: readonly FuseFind[]): ReadonlySet<Handle> {
 }
 
 /** What takes everything off at once. */
-function allDead(finds: readonly FuseFind[], say: Say): Piece[] {
+function allDead({ finds, stores }: HandoverFacts, say: Say): Piece[] {
   const working = finds.filter((f) => f.works && f.thing.role === 'load')
   const [first, ...others] = working
   if (!first || others.length === 0) return []
@@ -43,7 +44,9 @@ function allDead(finds: readonly FuseFind[], say: Say): Piece[] {
       first: mustBeOn([...commonSwitches(finds)], say),
       fuses: linesOf(fuses, say),
       next: say.w.finder.next,
-      note: say.w.finder.mayBeEmpty,
+      note: stores.some((s) => !s.isStarting && s.chemistry === 'lfp')
+        ? `${say.w.finder.mayBeEmpty} ${say.w.finder.switchedItself}`
+        : say.w.finder.mayBeEmpty,
     },
   ]
 }

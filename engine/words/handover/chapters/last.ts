@@ -12,8 +12,7 @@ export function cautionPieces({ design }: HandoverFacts, { w }: Say): Piece[] {
     { is: 'caution', items: c.general, last: c.lastWord },
     { is: 'heading', text: c.whoTitle },
     { is: 'list', items: [c.you, c.skilled, c.licensed] },
-    ...(rules ? [{ is: 'text' as const, text: c.ruleSet(rules.title) }] : []),
-    { is: 'text', text: c.notJudged },
+    { is: 'text', text: rules ? `${c.ruleSet(rules.title)} ${c.notJudged}` : c.notJudged },
   ]
 }
 

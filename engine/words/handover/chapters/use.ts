@@ -4,6 +4,7 @@ import type { Part } from '../../../model/design'
 import type { Piece } from '../book'
 import type { Say } from '../say'
 import { idleDays } from './lasting'
+import { offBefore } from './plugs'
 
 const list = (items: readonly string[]): Piece => ({ is: 'list', items })
 
@@ -37,6 +38,10 @@ export function everydayPieces(facts: HandoverFacts, say: Say): Piece[] {
       ...(master && on.length > 0 ? [e.stayOn(say.list(on.map((f) => short(f.thing.part))))] : []),
       ...told(ofKind(facts, 'low-voltage-cut-out'), e.cutOut),
       ...told(ofKind(facts, 'connector'), e.plugs),
+      ...facts.switches.flatMap(({ handle }) => {
+        const before = handle.is === 'plug' ? offBefore(facts, handle) : null
+        return before ? [e.plugAfter(part(handle.part), say.at(before.part))] : []
+      }),
     ]),
     { is: 'text', text: e.maker },
   ]
@@ -44,10 +49,10 @@ export function everydayPieces(facts: HandoverFacts, say: Say): Piece[] {
 
 /** Laying up. */
 export function storagePieces(facts: HandoverFacts, say: Say): Piece[] {
-  const { w, at, figure } = say
+  const { w, at, part, figure } = say
   const s = w.storage
-  const { arrays, batteries } = facts.isolation
-  const handles = [...arrays, ...batteries]
+  const { batteries, mains, sunFed } = facts.isolation
+  const starting = facts.stores.flatMap((x) => (x.isStarting ? [x.part] : []))
   const days = idleDays(facts)
   return [
     { is: 'text', text: w.chapters.storage.lead },
@@ -56,11 +61,15 @@ export function storagePieces(facts: HandoverFacts, say: Say): Piece[] {
       numbered: true,
       items: [
         ...chemistries(facts).map((c) => s.charge[c]),
-        batteries.length > 0 ? s.switchOff(say.list(handles.map((h) => at(h.part)))) : s.cannot,
+        s.stop,
+        ...(mains.length > 0 ? [s.mains(say.list(mains.map(at)))] : []),
+        ...(sunFed.length > 0 ? [s.cover(say.list(sunFed.map(part)))] : []),
+        batteries.length > 0 ? offInOrder(facts, say) : s.cannot,
         ...(days === null
           ? []
           : [`${s.drain(figure(Math.floor(days), ''))}${batteries.length > 0 ? ` ${s.offDraws}` : ''}`]),
         ...chemistries(facts).map((c) => s.again[c]),
+        ...(starting.length > 0 ? [s.starting(say.list(starting.map(part)))] : []),
         ...(ofKind(facts, 'pump').length > 0 ? [s.frost] : []),
         s.back,
       ],
@@ -69,14 +78,25 @@ export function storagePieces(facts: HandoverFacts, say: Say): Piece[] {
   ]
 }
 
+/** What takes all off, the solar side first. */
+const handlesOff = ({ isolation: { arrays, batteries } }: HandoverFacts): Part[] =>
+  [...arrays, ...batteries].map((h) => h.part)
+
+function offInOrder(facts: HandoverFacts, { w, at, list: listed }: Say): string {
+  const [only, ...others] = handlesOff(facts)
+  return only && others.length === 0
+    ? w.emergency.battery(at(only))
+    : w.storage.switchOff(listed(handlesOff(facts).map(at)))
+}
+
 /** What needs care, and when. */
 export function carePieces(facts: HandoverFacts, say: Say): Piece[] {
   const { w, part, figure } = say
   const c = w.care
   const names = (parts: readonly Part[]): string => say.list(parts.map(part))
-  const breakers = ofKind(facts, 'breaker')
+  const exercised = handlesOff(facts)
+  const breakers = ofKind(facts, 'breaker').filter((p) => !exercised.includes(p))
   const gas = ofKind(facts, 'gas-sender')
-  const isolators = facts.isolation.batteries.map((h) => h.part)
   const hasMains = facts.design.parts.some((p) =>
     [
       'mains-inlet',
@@ -95,7 +115,9 @@ export function carePieces(facts: HandoverFacts, say: Say): Piece[] {
       c.look,
       ...(chemistries(facts).includes('flooded') ? [c.level] : []),
       ...(ofKind(facts, 'pv-array').length > 0 ? [c.modules] : []),
-      ...(isolators.length > 0 ? [c.isolators(names(isolators))] : []),
+      ...(exercised.length > 1 ? [c.inOrder(names(exercised))] : []),
+      ...(exercised.length === 1 ? [c.alone(names(exercised))] : []),
+      ...(exercised.length > 0 && facts.isolation.sunFed.length > 0 ? [c.dark] : []),
       ...(breakers.length > 0 ? [c.breakers(names(breakers))] : []),
       ...(gas.length > 0 ? [c.senders(names(gas))] : []),
       ...spares(facts, figure, c.spares),
