@@ -18,6 +18,8 @@ export interface FlowBlock {
   readonly title?: string
   /** Places in it that lead to another sheet. */
   readonly links?: readonly SheetLink[]
+  /** What is said again above it where it is the first of a column: a row far from its heading. */
+  readonly again?: FlowBlock
 }
 
 export interface FlowPage {
@@ -53,7 +55,13 @@ interface Spot {
   readonly block: FlowBlock
   readonly column: number
   readonly y: Millimetres
+  /** Said again: not one of the blocks that are set. */
+  readonly again?: boolean
 }
+
+/** The blocks that are set on pages, in their order. */
+const blocksOn = (pages: readonly (readonly Spot[])[]): FlowBlock[] =>
+  pages.flat().flatMap(({ block, again }) => (again ? [] : [block]))
 
 function pagesOf(blocks: readonly FlowBlock[], height: Millimetres, columns: number): Spot[][] {
   const pages: Spot[][] = []
@@ -63,7 +71,8 @@ function pagesOf(blocks: readonly FlowBlock[], height: Millimetres, columns: num
     if (column === columns || (y > 0 && y + heightWithNext(blocks, i) > height)) {
       column = column >= columns - 1 ? 0 : column + 1
       if (column === 0) pages.push([])
-      y = 0
+      y = block.again?.h ?? 0
+      if (block.again) pages.at(-1)!.push({ block: block.again, column, y: 0, again: true })
     }
     pages.at(-1)!.push({ block, column, y })
     y += block.h
@@ -86,7 +95,7 @@ const STEP = 2
 
 function evenedOut(pages: readonly Spot[][], height: Millimetres, columns: number): Spot[][] {
   if (pages.length === 0) return []
-  const all = pages.flat().map((spot) => spot.block)
+  const all = blocksOn(pages)
   const last = all.slice(-tailOf(pages, height, columns))
   const before = pagesOf(all.slice(0, all.length - last.length), height, columns)
   const least = Math.max(...last.map((_, i) => heightWithNext(last, i)))
@@ -99,8 +108,8 @@ function evenedOut(pages: readonly Spot[][], height: Millimetres, columns: numbe
 
 /** How many blocks the last page is to hold. */
 function tailOf(pages: readonly Spot[][], height: Millimetres, columns: number): number {
-  const all = pages.flat().map((spot) => spot.block)
-  const tail = pages.at(-1)!.map((spot) => spot.block)
+  const all = blocksOn(pages)
+  const tail = blocksOn(pages.slice(-1))
   const begin = all.findLastIndex((block, i) => block.begins && i <= all.length - tail.length)
   const section = all.slice(Math.max(0, begin))
   const isShort = tail.reduce((sum, block) => sum + block.h, 0) < height

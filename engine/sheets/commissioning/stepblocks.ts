@@ -42,6 +42,9 @@ export function groupBlocks(
 /** Indent of what stands below the number of a step. */
 const INDENT: Millimetres = 8
 
+/** Width of the warning sign before a caution, mm. */
+const SIGN: Millimetres = 3.4
+
 /** From so many readings on, what they have in common is said once above them. */
 const MANY = 3
 
@@ -74,19 +77,25 @@ function stepBlocks(
   const common = readings.length < MANY ? [] : lines[0]!.filter((l) => lines.every((own) => own.includes(l)))
   const told = [setting, text, ...common.map((l) => `${l}.`)]
   const done = readings.some((r) => r.entries.length > 0) ? STATE_WORDS[state] : ''
-  const head = together([
-    { h: 2.5, marks: [] },
-    {
-      h: USUAL * 1.6,
-      marks: [
-        textMark(0, USUAL * 1.15, { text: `${number}`, height: USUAL, weight: 'bold' }),
-        textMark(INDENT, USUAL * 1.15, { text: title, height: USUAL, weight: 'bold' }),
-        textMark(c.width, USUAL * 1.15, { text: done, height: LEAST, weight: 'bold' }, { anchor: 'end' }),
-      ],
-    },
-    ...cautions,
-    indented(small(told.filter((s) => s !== '').join(' '), c.width - INDENT)),
-  ])
+  const headed = (words: string, warned: readonly FlowBlock[]): FlowBlock =>
+    together([
+      { h: 2.5, marks: [] },
+      {
+        h: USUAL * 1.6,
+        marks: [
+          textMark(0, USUAL * 1.15, { text: `${number}`, height: USUAL, weight: 'bold' }),
+          textMark(INDENT, USUAL * 1.15, { text: words, height: USUAL, weight: 'bold' }),
+          textMark(c.width, USUAL * 1.15, { text: done, height: LEAST, weight: 'bold' }, { anchor: 'end' }),
+        ],
+      },
+      ...warned,
+      indented(small(told.filter((s) => s !== '').join(' '), c.width - INDENT)),
+    ])
+  const head = headed(title, cautions)
+  const again = headed(
+    `${title}, continued`,
+    cautionBlocks(step.cautions, new Set(step.cautions), c.width - INDENT),
+  )
   const rows = readings.map((r, i) => {
     const row = {
       title: readingWords(r.reading, design),
@@ -96,7 +105,7 @@ function stepBlocks(
   })
   const leads = (i: number): boolean =>
     i + 1 < rows.length && (rows.length <= WHOLE || i === 0 || i === rows.length - 2)
-  return [{ ...head, leads: true }, ...rows.map((row, i) => (leads(i) ? { ...row, leads: true } : row))]
+  return [{ ...head, leads: true }, ...rows.map((row, i) => ({ ...row, leads: leads(i), again }))]
 }
 
 /** In full where the group needs it for the first time, then in a few words. */
@@ -116,8 +125,8 @@ function cautionBlocks(
   const text = small(words, width - 5, { weight: 'bold' })
   return [
     {
-      h: text.h,
-      marks: [...warningSign(INDENT, 0, 3.4), ...indented(text, INDENT + 5).marks],
+      h: Math.max(text.h, SIGN + 0.6),
+      marks: [...warningSign(INDENT, 0, SIGN), ...indented(text, INDENT + 5).marks],
     },
   ]
 }

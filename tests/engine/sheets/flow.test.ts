@@ -57,6 +57,15 @@ describe('blocks set into columns', () => {
     ])
   })
 
+  test('what is said again stands above the first of every further column, and is no block of its own', () => {
+    const blocks = rows(47, 'r').map((r) => ({ ...r, again: row('again') }))
+    const columns = columnsOf([row('head'), ...blocks]).flat()
+    expect(columns[0]![0]).toBe('head')
+    for (const column of columns.slice(1)) expect(column[0]).toBe('again')
+    expect(columns.flat().filter((t) => t.startsWith('r'))).toEqual(blocks.map((_, i) => `r${i + 1}`))
+    for (const column of columns) expect(column.length).toBeLessThanOrEqual(10)
+  })
+
   test('a list has two rows at least before and after a break', () => {
     for (let above = 0; above < 30; above++)
       for (const length of [4, 9, 14]) {
