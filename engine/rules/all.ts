@@ -12,6 +12,7 @@ import { contactLoad } from './contactload'
 import { continuous } from './continuous'
 import { crowded } from './crowded'
 import { deafShunt } from './deafshunt'
+import { dischargeLimit } from './dischargelimit'
 import { drop } from './drop'
 import { faultHeat } from './faultheat'
 import type { Finding, Level } from './finding'
@@ -95,6 +96,7 @@ export const RULES: readonly Rule[] = [
   continuous,
   inrush,
   chargeLimit,
+  dischargeLimit,
   alternatorLoad,
   stringVoltage,
   stringFuse,

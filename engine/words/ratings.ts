@@ -122,6 +122,25 @@ export const ratingWords: Readonly<Record<string, Wording>> = {
       todo: `Take one made for ${amount(f, 'actual')}, or work it from a circuit of ${amount(f, 'limit')}.`,
     }
   },
+  R6: (f, d) => {
+    const loads = listFact(f, 'loads').map((id) => partName(d, id))
+    const supplies = listed(
+      listFact(f, 'supplies').map((id) => partName(d, id)),
+      3,
+    )
+    const counts = 'Worst-case currents count on no more than that.'
+    return f.facts.alone === true
+      ? {
+          title: 'Load larger than its supply',
+          text: `${listed(loads)} may ask for ${amount(f, 'actual')}, and ${supplies} may give it ${amount(f, 'limit')} for long. ${counts}`,
+          todo: 'Take batteries or a converter that may give so much, or a smaller load.',
+        }
+      : {
+          title: 'Loads together beyond their supply',
+          text: `With everything on, ${loads.length} loads ask for ${amount(f, 'actual')}, and ${supplies} may give ${amount(f, 'limit')} for long. ${counts}`,
+          todo: 'See that they are never all on at once, or take batteries or a converter that may give so much.',
+        }
+  },
   R4: (f, d) => ({
     title: 'Alternator too small',
     text: `From the starting circuit ${amount(f, 'actual')} may go to ${listed(listFact(f, 'chargers').map((id) => partName(d, id)))}; no more than ${amount(f, 'limit')} comes from ${listed(listFact(f, 'alternators').map((id) => partName(d, id)))}, the vehicle's own use not counted.`,

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import type { Values } from '../../../engine/model/fields'
 import { design } from '../../build'
-import { bench, told } from './bench'
+import { bench, findings, told } from './bench'
 
 test('the bench as it is gives none', () => {
-  expect(told(bench(), 'R1', 'R2', 'R3', 'R4', 'C3', 'J9', 'S1')).toEqual([])
+  expect(told(bench(), 'R1', 'R2', 'R3', 'R4', 'R6', 'C3', 'J9', 'S1')).toEqual([])
 })
 
 test('R1: chargers that push more than the batteries may take', () => {
@@ -57,6 +57,67 @@ test('R3: a 12 V load straight on 24 V, and behind a converter of 12 V', () => {
   expect(told(system.join('E1.+', 'G1.+', { size: '4mm2', lengthM: 1 }), 'R3')).toEqual(['R3 danger E1'])
   expect(told(system.join('E1.+', 'T1.out+', { size: '4mm2', lengthM: 1 }), 'R3')).toEqual([])
   expect(told(bench({ parts: { E1: { ratedV: 24 } } }), 'R3')).toEqual(['R3 warning E1'])
+})
+
+describe('R6, loads beyond what feeds them', () => {
+  // By hand: 2000 W at 90 % and 10 V asks for 222 A (common practice: an inverter's lowest input of a 12 V system).
+  const inverter = (powerW: number, dischargeA: number) =>
+    design({ systemV: 12 })
+      .part('battery', 'G1', { capacityAh: 100, dischargeA, chargeA: 50, internalMOhm: 4 })
+      .part('fuse-bolt-in', 'F1', { ratingA: 300, breakingKA: 10, breakingV: 32 })
+      .part('inverter', 'T1', { powerW, lowestV: 10 })
+      .part('mains-charger', 'T2', { outputA: 200 })
+      .join('G1.+', 'F1.1', { size: '120mm2', lengthM: 0.15 })
+      .join('F1.2', 'T1.+', { size: '120mm2', lengthM: 1 })
+      .join('T1.-', 'G1.-', { size: '120mm2', lengthM: 1 })
+      .join('T2.+', 'F1.2', { size: '120mm2', lengthM: 1 })
+      .join('T2.-', 'G1.-', { size: '120mm2', lengthM: 1 })
+
+  test('one load alone beyond the battery, whatever a charger could add', () => {
+    expect(told(inverter(2000, 222), 'R6')).toEqual(['R6 warning T1 G1'])
+    expect(told(inverter(2000, 223), 'R6')).toEqual([])
+    const [found] = findings(inverter(2000, 100).build(), 'R6')
+    expect(found?.actual?.value).toBeCloseTo(2000 / 0.9 / 10, 9)
+    expect(found?.limit?.value).toBe(100)
+  })
+
+  test('all together is a note', () => {
+    // 6 A and 8 A.
+    expect(told(bench({ parts: { G1: { dischargeA: 13.9 } } }), 'R6')).toEqual(['R6 note G1'])
+    expect(told(bench({ parts: { G1: { dischargeA: 14 } } }), 'R6')).toEqual([])
+    expect(told(bench({ parts: { G1: { dischargeA: 7 } } }), 'R6')).toEqual(['R6 warning M1 G1'])
+  })
+
+  test('a lamp of 20 A on a converter of 10 A; a charger alone that feeds its loads', () => {
+    const behind = (kind: string, currentA: number) => {
+      const d = design({ systemV: 24 })
+        .part('battery', 'G1', {
+          volts: '24',
+          capacityAh: 100,
+          dischargeA: 100,
+          chargeA: 50,
+          internalMOhm: 4,
+        })
+        .part('fuse-bolt-in', 'F1', { ratingA: 30, breakingKA: 10 })
+        .part('lamp', 'E1', { currentA })
+      return kind === 'step-down'
+        ? d
+            .part(kind, 'T1', { outputA: 10 })
+            .join('G1.+', 'F1.1', { size: '10mm2', lengthM: 0.15 })
+            .join('F1.2', 'T1.in+', { size: '10mm2', lengthM: 1 })
+            .join('T1.-', 'G1.-', { size: '10mm2', lengthM: 1 })
+            .join('T1.out+', 'E1.+', { size: '4mm2', lengthM: 1 })
+            .join('E1.-', 'T1.-', { size: '4mm2', lengthM: 1 })
+        : d
+            .part(kind, 'T1', { outputA: 10 })
+            .join('T1.+', 'E1.+', { size: '4mm2', lengthM: 1 })
+            .join('E1.-', 'T1.-', { size: '4mm2', lengthM: 1 })
+    }
+    for (const kind of ['step-down', 'mains-charger']) {
+      expect(told(behind(kind, 20), 'R6')).toEqual(['R6 warning E1 T1'])
+      expect(told(behind(kind, 10), 'R6')).toEqual([])
+    }
+  })
 })
 
 test('R4: an alternator charger that takes more than the alternator gives', () => {
