@@ -115,7 +115,7 @@ export function readingBlocks(width: Millimetres): FlowBlock[] {
       after: 1.5,
     }),
     paragraph(
-      'A flag at the edge of a drawing gives the sheet and field where the conductor goes on, and the terminal at which it ends there: 2/B4 T5 + is the terminal + of T5, by field B4 of sheet 2.',
+      'A flag at the edge of a drawing gives the sheet and field where the conductor goes on, and the terminal at which it ends there: 2/B4 T5 + is the terminal + of T5, by field B4 of sheet 2. Sheets go by the number in the title block, not by the page of a pack.',
       width,
     ),
   ]

@@ -1,5 +1,5 @@
 import type { Design, PartId } from '../../model/design'
-import { conductorsAt, partById } from '../../model/lookup'
+import { partById } from '../../model/lookup'
 import { sizeIn } from '../../model/sizes'
 import { SIZES } from '../../tables/sizes'
 import { colourWords } from '../schedules/cable'
@@ -23,7 +23,7 @@ export function benchGroups(
   cards: readonly BenchCard[],
   order: BenchOrder,
 ): readonly BenchGroup[] {
-  const place = PLACES[order](design)
+  const place = PLACES[order](design, cards)
   const groups = new Map<string, { readonly title: string; readonly cards: [string, BenchCard][] }>()
   for (const card of cards) {
     const at = card.work === 'mains' ? MAINS : place(card)
@@ -52,14 +52,29 @@ interface Place {
 const LAST = '\uffff'
 const MAINS: Place = { group: `${LAST}${LAST}`, title: 'Mains: licensed persons only', within: '' }
 
-const PLACES: Readonly<Record<BenchOrder, (design: Design) => (card: BenchCard) => Place>> = {
-  /** At the part where more conductors meet: a block with all its ways, a bar with all its studs, in order of terminals. */
-  part: (design) => (card) => {
-    const meet = (id: PartId) => conductorsAt(design, id).length
-    const end = meet(card.to.at.part) > meet(card.from.at.part) ? card.to.at : card.from.at
-    const part = partById(design, end.part)
-    const { short } = endOf(design, end)
-    return { group: part?.designation ?? end.part, title: part ? titleOf(part) : end.part, within: short }
+/** How many conductors of the same work (copper, data) as a card meet at a part. */
+function meetings(cards: readonly BenchCard[]): (card: BenchCard, part: PartId) => number {
+  const key = ({ work }: BenchCard, part: PartId): string => `${work} ${part}`
+  const counts = new Map<string, number>()
+  for (const card of cards)
+    for (const { at } of [card.from, card.to])
+      counts.set(key(card, at.part), (counts.get(key(card, at.part)) ?? 0) + 1)
+  return (card, part) => counts.get(key(card, part)) ?? 0
+}
+
+type PlaceOf = (card: BenchCard) => Place
+
+const PLACES: Readonly<Record<BenchOrder, (design: Design, cards: readonly BenchCard[]) => PlaceOf>> = {
+  /** At the part where more of them meet: a block with all its ways, a bar with all its studs, in order of terminals. */
+  part: (design, cards) => {
+    const meet = meetings(cards)
+    return (card) => {
+      const [from, to] = [card.from.at, card.to.at]
+      const end = meet(card, to.part) > meet(card, from.part) ? to : from
+      const part = partById(design, end.part)
+      const { short } = endOf(design, end)
+      return { group: part?.designation ?? end.part, title: part ? titleOf(part) : end.part, within: short }
+    }
   },
   /** As in the cut list: by cable, the thinnest first; in it the longest piece first. */
   size: (design) => (card) => {

@@ -49,7 +49,7 @@ function wayLabels(design: Design, part: Part): Label[] {
       key: `${part.id}/${fuse.key}`,
       kind: 'way',
       place: `on ${part.designation}`,
-      lines: [`${part.designation}:${fuse.key}  ${rating}`, label === '' ? 'spare' : label],
+      lines: [`${part.designation}:${fuse.key} ${rating}`, label === '' ? 'spare' : label],
       parts: [part.id],
       conductors: [],
     }

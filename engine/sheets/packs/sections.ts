@@ -2,7 +2,7 @@ import { benchSection } from '../bench/bench.section'
 import { commissioningSections } from '../commissioning/commissioning.section'
 import { changeSections } from '../compared/changes.section'
 import { handoverSections } from '../handover/handover.section'
-import { drawnSections } from './drawnsections'
+import { drawnSections, plotSection } from './drawnsections'
 import { labelSection } from './labelsection'
 import { scheduleSections } from './schedulesections'
 import type { PackSection } from './section'
@@ -15,5 +15,6 @@ export const PACK_SECTIONS: readonly PackSection[] = [
   ...scheduleSections,
   benchSection,
   ...commissioningSections,
+  plotSection,
   labelSection,
 ]

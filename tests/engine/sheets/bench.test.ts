@@ -56,6 +56,12 @@ describe('building order', () => {
     expect(groups('part')).toEqual(['E1: W5', 'F2: W3 W2 W4 W1'])
   })
 
+  test('by part: a data lead does not draw copper away from the block that it lands on', () => {
+    const van = DEMOS.map((demo) => demo.make()).find((v) => v.settings.name === 'Mobile veterinary van')!
+    const block = benchGroups(van, cardsOf(van), 'part').find((g) => g.title === 'F4 Charging block')
+    expect(numbers(block?.cards ?? [])).toEqual(['W27', 'W32', 'W39', 'W48'])
+  })
+
   test('by size: as in the cut list, the longest first; what has no size comes last', () => {
     expect(groups('size')).toEqual([
       '1.5 mm² · BK black: W4',

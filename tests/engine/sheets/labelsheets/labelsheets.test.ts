@@ -77,9 +77,9 @@ describe('labels', () => {
   it('name every way of a block, spare and empty ones as well', () => {
     const ways = labelsOf(benchDesign()).filter((l) => l.kind === 'way')
     expect(ways.map((l) => l.lines)).toEqual([
-      ['F2:1  10 A', 'Pump'],
-      ['F2:2  7.5 A', 'Lamp'],
-      ['F2:3  – A', 'spare'],
+      ['F2:1 10 A', 'Pump'],
+      ['F2:2 7.5 A', 'Lamp'],
+      ['F2:3 – A', 'spare'],
     ])
   })
 
