@@ -5,6 +5,7 @@ import { operate } from '../operate'
 import { changed } from '../operating/change'
 import type { OperatingPoint, OperatingState } from '../operating/state'
 import { type ChargeReading, chargingOf } from './charging'
+import { type Draw, drawsOf } from './draws'
 import { type Effects, effectsOf, withOpen } from './effects'
 import { type RestTable, restTables } from './rest'
 import { isMonitoring } from './things'
@@ -25,6 +26,8 @@ export interface Readings {
   readonly charging: readonly ChargeReading[]
   /** Everything on, no source: where the power goes. null: not known. */
   readonly allOn: { readonly drawnW: Watts; readonly lostW: Watts; readonly batteryW: Watts } | null
+  /** What each thing takes; empty: not known. */
+  readonly draws: readonly Draw[]
   /** Drawn by what only watches and shows, W. null: not known. */
   readonly watchingW: Watts | null
   /** There are hand switches other than isolators. */
@@ -65,6 +68,7 @@ export function readingsOf(design: Design): Readings {
     allOn: power
       ? { drawnW: power.loads, lostW: power.converters + power.ways, batteryW: power.batteries }
       : null,
+    draws: points.allOn ? drawsOf(effects, points.allOn) : [],
     watchingW: points.watching?.power.batteries ?? null,
     byHand: byHand.length > 0,
     always: things.flatMap((t) => (t.role === 'load' && !switched.has(t.part.id) ? [t.part] : [])),

@@ -221,8 +221,8 @@ export const german: HandoverWords = {
     battery: 'Zählt, was die Batterien verlässt und was in sie fließt.',
     load: 'Zählt, was die Verbraucher nehmen.',
     allOn: 'Alles an, nichts lädt',
-    switchedOff: 'Jeder Bedienschalter aus, der Rest voll an',
-    watching: 'Nur die Geräte, die überwachen und anzeigen',
+    switchedOff: 'Bedienschalter aus, alles andere läuft',
+    watching: 'Nur Überwachung, Anzeige und Geber an',
     out: (amps) => `${amps} heraus`,
     into: (amps) => `${amps} hinein`,
     upTo: (amps) => `bis ${amps}`,
@@ -240,19 +240,25 @@ export const german: HandoverWords = {
     limits: 'Grenzen der Batterien',
     mostOut: 'höchstens heraus',
     mostIn: 'höchstens hinein',
-    losses: 'Wie lange die Batterien reichen',
+    lasting: 'Wie lange volle Batterien reichen',
+    draws: 'Was jedes Gerät nimmt, wenn es läuft',
+    drawsLead:
+      'Zählen Sie zusammen, was läuft: Etwa so viel sollte der Batteriezähler zeigen, solange nichts lädt. Viel mehr, oder ein hoher Wert, wenn alles aus ist? Schalten Sie eines nach dem anderen aus, bis Sie es finden, und rufen Sie den Einbaubetrieb.',
+    mostOutEach: 'höchstens heraus aus jeder',
+    mostInEach: 'höchstens hinein in jede',
     lossLine: (drawn, lost, percent) =>
       `Ist alles an, nehmen die Verbraucher ${drawn}; weitere ${lost} (${percent}) gehen in Leitungen, Sicherungen und Wandlern als Wärme verloren.`,
     lasts: (hours) => `Ist alles zugleich an, reichen volle Batterien etwa ${hours} h.`,
+    shorter: 'Alte oder kalte Batterien reichen kürzer, Bleibatterien auch bei hohem Strom.',
     idle: (watts, days) =>
-      `Was nur überwacht und anzeigt, nimmt ${watts}. Allein leert es volle Batterien in etwa ${days} Tagen.`,
+      `Überwachung, Anzeige und Geber nehmen ${watts}. Allein leeren sie volle Batterien in etwa ${days} Tagen.`,
     differ:
       'Batteriezähler und Verbrauchszähler dürfen sich unterscheiden: Was lädt, und was nicht über den Verbrauchszähler zurückfließt, zeigt nur die Batterie.',
     leftOut: (names) => `Nicht eingerechnet, weil Angaben fehlen: ${names}.`,
     shownAt: (names) => `Abzulesen an: ${names}.`,
     noMeter: 'Der Plan zeigt kein Messgerät.',
     basis:
-      'Was die Batterie verlässt, steht oft mit Minuszeichen da. Sehen Sie einmal nach, wie Ihre Anzeige es macht, wenn nur eine Leuchte brennt.',
+      'Was die Batterie verlässt, steht oft mit Minuszeichen da: −38 A sind dann 38 A heraus. Sehen Sie einmal nach, wie Ihre Anzeige es macht, wenn nur eine Leuchte brennt.',
   },
   everyday: {
     look: 'Sehen Sie einmal am Tag nach dem Ladestand der Batterien.',
@@ -293,8 +299,8 @@ export const german: HandoverWords = {
     cannot:
       'Der Plan zeigt keinen Schalter, der die Batterien abtrennt: Fragen Sie den Einbaubetrieb, wie Sie die Anlage einlagern.',
     drain: (days) =>
-      `Bleibt eingeschaltet, was überwacht und anzeigt, sind volle Batterien in etwa ${days} Tagen leer.`,
-    offDraws: 'Ausgeschaltet nimmt es nichts.',
+      `Bleiben Überwachung, Anzeige und Geber eingeschaltet, leeren sie allein volle Batterien in etwa ${days} Tagen.`,
+    offDraws: 'Ausgeschaltet nehmen sie nichts.',
     again: {
       lfp: 'Lithium-Eisenphosphat: alle drei Monate nachsehen; unter 30 % wieder halb voll laden.',
       agm: 'AGM: alle zwei Monate voll laden.',

@@ -152,8 +152,8 @@ export const english: HandoverWords = {
     battery: 'Counts what leaves and enters the batteries.',
     load: 'Counts what the loads take.',
     allOn: 'Everything on, nothing charging',
-    switchedOff: 'Every hand switch off, the rest fully on',
-    watching: 'Only the devices that watch and show',
+    switchedOff: 'Panel switches off, everything else running',
+    watching: 'Only monitor, display and senders on',
     out: (amps) => `${amps} out`,
     into: (amps) => `${amps} in`,
     upTo: (amps) => `up to ${amps}`,
@@ -171,19 +171,25 @@ export const english: HandoverWords = {
     limits: 'Limits of the batteries',
     mostOut: 'most out',
     mostIn: 'most in',
-    losses: 'How long the batteries last',
+    lasting: 'How long full batteries last',
+    draws: 'What each thing takes while it runs',
+    drawsLead:
+      'Add up what is running: while nothing charges, the battery meter should show about that. Much more, or a high figure with everything off? Switch things off one by one to find it, and call your installer.',
+    mostOutEach: 'most out of each',
+    mostInEach: 'most into each',
     lossLine: (drawn, lost, percent) =>
       `With everything on, the loads take ${drawn}; another ${lost} (${percent}) are lost as warmth in conductors, fuses and converters.`,
     lasts: (hours) => `With everything on at once, full batteries last about ${hours} h.`,
+    shorter: 'Old or cold batteries last less long; lead-acid ones also at high currents.',
     idle: (watts, days) =>
-      `The devices that only watch and show take ${watts}. Alone they empty full batteries in about ${days} days.`,
+      `Monitor, display and senders take ${watts}. Alone they empty full batteries in about ${days} days.`,
     differ:
       'Battery meter and load meter may differ: what charges, and what does not return through the load meter, shows at the battery only.',
     leftOut: (names) => `Left out of these figures, as figures of theirs are missing: ${names}.`,
     shownAt: (names) => `Read them at: ${names}.`,
     noMeter: 'The drawing shows no meter.',
     basis:
-      'Out of the battery is often shown with a minus sign. Look once which way yours shows, with only a lamp on.',
+      'Out of the battery is often shown with a minus sign: −38 A is then 38 A out. Look once which way yours shows, with only a lamp on.',
   },
   everyday: {
     look: 'Look at the charge of the batteries once a day.',
@@ -219,7 +225,8 @@ export const english: HandoverWords = {
       `Cover the solar modules now, and leave them covered: no switch parts them from ${names}.`,
     switchOff: (names) => `Switch off, in this order: ${names}.`,
     cannot: 'The drawing shows no switch that takes the batteries off: ask your installer how to store it.',
-    drain: (days) => `Left on, the devices that watch and show empty full batteries in about ${days} days.`,
+    drain: (days) =>
+      `Left on, monitor, display and senders alone empty full batteries in about ${days} days.`,
     offDraws: 'Switched off, they draw nothing.',
     again: {
       lfp: 'Lithium iron phosphate: look at it every three months; charge it to half again below 30 %.',

@@ -142,9 +142,14 @@ export interface HandoverWords {
     readonly limits: string
     readonly mostOut: string
     readonly mostIn: string
-    readonly losses: string
+    readonly lasting: string
+    readonly draws: string
+    readonly drawsLead: string
+    readonly mostOutEach: string
+    readonly mostInEach: string
     readonly lossLine: (drawn: string, lost: string, percent: string) => string
     readonly lasts: (hours: string) => string
+    readonly shorter: string
     readonly idle: (watts: string, days: string) => string
     readonly differ: string
     readonly leftOut: (names: string) => string

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { handoverFacts } from '../../../engine/calc/handover/facts'
 import { readingsOf } from '../../../engine/calc/handover/readings'
-import { idleDays, usableWh } from '../../../engine/words/handover/chapters/lasting'
+import { idleDays, lastingRows, usableWh } from '../../../engine/words/handover/chapters/lasting'
+import { handoverWords } from '../../../engine/words/handover/languages'
+import { sayIn } from '../../../engine/words/handover/say'
 import { design } from '../../build'
 import { DEMOS } from '../../scenarios/demos/all'
 
@@ -33,6 +35,40 @@ describe('what is normal', () => {
     expect(s!.allOn).toBeCloseTo(6.1, 6)
     expect(s!.switchedOff).toBeCloseTo(2.1, 6)
     expect(s!.watching).toBeCloseTo(0.1, 6)
+  })
+
+  test('what each thing takes is told, greatest first', () => {
+    const { draws } = readingsOf(small().build())
+    expect(draws.map((d) => [d.part.designation, Number(d.amps.toFixed(6))])).toEqual([
+      ['E1', 4],
+      ['M1', 2],
+      ['K1', 0.1],
+    ])
+  })
+
+  test('what all things of a demo take adds up to what its battery shunt shows, but for losses', () => {
+    for (const file of [
+      'veterinary-van.json',
+      'camping-trailer.json',
+      'mountain-cabin.json',
+      'expedition-truck.json',
+    ]) {
+      const { draws, shunts } = readingsOf(DEMOS.find((d) => d.file === file)!.make())
+      const sum = draws.reduce((all, d) => all + d.amps, 0)
+      const shown = shunts.find((s) => s.measures === 'battery')!.allOn!
+      // Coils, and what conductors and converters lose, are in the reading alone.
+      expect([file, sum / shown > 0.85 && sum / shown < 1.1]).toEqual([file, true])
+    }
+  })
+
+  test('full batteries last as many hours as their usable amp-hours over the current', () => {
+    const facts = handoverFacts(small().build())
+    const rows = lastingRows(facts, sayIn(handoverWords('en'), facts.design))
+    // 80 % of 100 Ah (common practice for this chemistry); 6.1 A flow where everything is on.
+    expect(rows.map((r) => [r.label, r.value])).toEqual([
+      ['2 A out', 'about 40 h'],
+      ['5 A out', 'about 16 h'],
+    ])
   })
 
   test('what no switch reaches is told', () => {

@@ -1,5 +1,6 @@
 import type { HandoverFacts } from '../../../calc/handover/facts'
 import type { Chemistry } from '../../../calc/handover/stores'
+import type { Row } from '../book'
 import type { Say } from '../say'
 
 /** Part of its capacity that a battery is used for. Common practice, no source. */
@@ -18,6 +19,24 @@ export function idleDays(facts: HandoverFacts): number | null {
   if (usable === null || watchingW === null || !(watchingW > 0.05)) return null
   const days = usable / watchingW / 24
   return days < 1 ? null : days
+}
+
+/** Currents for which the time is told, A. */
+const TOLD = [2, 5, 10, 20, 50, 100, 200] as const
+const MOST_ROWS = 5
+
+/** How long full batteries last at some currents below that of everything on. */
+export function lastingRows(facts: HandoverFacts, { w, figure }: Say): Row[] {
+  const { allOn } = facts.readings
+  const usable = usableWh(facts)
+  if (!allOn || usable === null || !(usable > 0)) return []
+  const ampHours = usable / facts.design.settings.systemV
+  return TOLD.filter((amps) => amps < allOn.batteryW / facts.design.settings.systemV)
+    .slice(-MOST_ROWS)
+    .map((amps) => ({
+      label: w.readings.out(figure(amps, 'A')),
+      value: w.readings.about(figure(Number((ampHours / amps).toPrecision(2)), 'h')),
+    }))
 }
 
 /** What is lost, and how long batteries last. */
@@ -41,5 +60,6 @@ export function lastingLines(facts: HandoverFacts, { w, figure }: Say): string[]
     ...(days !== null && watchingW !== null
       ? [r.idle(figure(watchingW, 'W'), figure(Math.floor(days), ''))]
       : []),
+    ...(usable !== null ? [r.shorter] : []),
   ]
 }

@@ -2,7 +2,8 @@ import type { HandoverFacts } from '../../../calc/handover/facts'
 import type { ShuntReadings } from '../../../calc/handover/readings'
 import type { Piece, Row } from '../book'
 import type { Say } from '../say'
-import { lastingLines } from './lasting'
+import { drawRows, limitRows } from './figures'
+import { lastingLines, lastingRows } from './lasting'
 
 /** What each meter shows in usual states, what each source gives, and what is lost. */
 export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
@@ -16,18 +17,6 @@ export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
       value: amps === null ? r.notKnown : r.upTo(figure(Math.max(0, amps), 'A')),
     }),
   )
-  const limits = stores
-    .filter((s) => !s.isStarting)
-    .flatMap(({ part: p, dischargeA, chargeA }): Row[] => [
-      {
-        label: `${part(p)}, ${r.mostOut}`,
-        value: dischargeA === null ? w.cover.notStated : figure(dischargeA, 'A'),
-      },
-      {
-        label: `${part(p)}, ${r.mostIn}`,
-        value: chargeA === null ? w.cover.notStated : figure(chargeA, 'A'),
-      },
-    ])
   const two = new Set(readings.shunts.map((s) => s.measures)).size > 1
   return [
     { is: 'text', text: w.chapters.readings.lead },
@@ -36,6 +25,14 @@ export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
     ...readings.shunts.flatMap((s) => shuntPieces(s, readings.byHand, say)),
     ...(readings.shunts.length > 0 ? [{ is: 'text' as const, text: r.basis }] : []),
     ...(two ? [{ is: 'text' as const, text: r.differ }] : []),
+    ...headed(
+      r.draws,
+      readings.shunts.length > 0 ? [{ is: 'text', text: r.drawsLead }] : [],
+      drawRows(readings.draws, say),
+    ),
+    { is: 'heading', text: r.lasting },
+    ...rowsOf(lastingRows(facts, say)),
+    { is: 'list', items: lastingLines(facts, say) },
     ...headed(r.charging, [{ is: 'text', text: r.chargingLead }], charging),
     ...readings.rest.flatMap(({ chemistry, rows }) =>
       headed(
@@ -47,9 +44,7 @@ export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
         })),
       ),
     ),
-    ...headed(r.limits, [], limits),
-    { is: 'heading', text: r.losses },
-    { is: 'list', items: lastingLines(facts, say) },
+    ...headed(r.limits, [], limitRows(stores, say)),
     ...(readings.leftOut.length > 0
       ? [{ is: 'text' as const, text: r.leftOut(list(readings.leftOut.map(part))) }]
       : []),
@@ -58,7 +53,9 @@ export function readingPieces(facts: HandoverFacts, say: Say): Piece[] {
 
 /** A heading with rows below it; nothing where there are none. */
 const headed = (title: string, before: readonly Piece[], rows: readonly Row[]): Piece[] =>
-  rows.length === 0 ? [] : [{ is: 'heading', text: title }, ...before, { is: 'rows', rows }]
+  rows.length === 0 ? [] : [{ is: 'heading', text: title }, ...before, ...rowsOf(rows)]
+
+const rowsOf = (rows: readonly Row[]): Piece[] => (rows.length === 0 ? [] : [{ is: 'rows', rows }])
 
 function shuntPieces(s: ShuntReadings, byHand: boolean, say: Say): Piece[] {
   const { w, part, figure } = say
