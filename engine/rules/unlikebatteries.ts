@@ -1,10 +1,8 @@
 import { valuesOf } from '../calc/fusefacts'
 import { isBattery } from '../calc/galvanic'
-import { components } from '../math/components'
-import { graphOf } from '../math/graph'
 import type { PartId } from '../model/design'
-import { partById } from '../model/lookup'
 import type { Finding } from './finding'
+import { lastingNets } from './lastingnets'
 import { type Case, found, type Rule } from './rule'
 
 interface Beside {
@@ -35,14 +33,9 @@ export const unlikeBatteries: Rule = {
 }
 
 /** Batteries by the two nets between which they stand. */
-function besideEachOther({ design, border, p }: Case): Map<string, Beside[]> {
-  const lasting = p.form.branches.flatMap((b, e) => {
-    const part = border.branches.get(b.id)?.part
-    return part !== undefined && partById(design, part)?.kind === 'combiner' ? [] : [e]
-  })
-  const tail = Int32Array.from(lasting, (e) => p.graph.tail[e]!)
-  const head = Int32Array.from(lasting, (e) => p.graph.head[e]!)
-  const { of } = components(graphOf(p.graph.vertexCount, tail, head))
+function besideEachOther(c: Case): Map<string, Beside[]> {
+  const { design, border, p } = c
+  const of = lastingNets(c)
   const banks = new Map<string, Beside[]>()
   for (const [id, { part }] of border.devices) {
     const d = p.deviceIndex.get(id)

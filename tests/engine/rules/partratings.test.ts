@@ -20,6 +20,22 @@ test('R1: chargers that push more than the batteries may take', () => {
   expect(told(charged(25), 'R1')).toEqual([])
 })
 
+test('R1: a starting battery behind a combiner lends the house battery nothing of what it may take', () => {
+  const combined = (ratedA: number, chargeA: number | null = null) =>
+    bench()
+      .part('starting-battery', 'G2', { capacityAh: 100, dischargeA: 100, chargeA, internalMOhm: 4 })
+      .part('alternator', 'G3', { ratedA })
+      .part('combiner', 'K1', { ratingA: 100 })
+      .join('G2.+', 'K1.1', { size: '35mm2', lengthM: 0.15 })
+      .join('K1.2', 'F1.2', { size: '35mm2', lengthM: 0.15 })
+      .join('G3.+', 'G2.+', { size: '35mm2', lengthM: 0.15 })
+      .join('G2.-', 'G1.-', { size: '35mm2', lengthM: 0.15 })
+      .join('G3.-', 'G2.-', { size: '35mm2', lengthM: 0.15 })
+  expect(told(combined(51), 'R1')).toEqual(['R1 warning G1'])
+  expect(told(combined(50), 'R1')).toEqual([])
+  expect(told(combined(70, 60), 'R1')).toEqual(['R1 warning G1', 'R1 warning G2'])
+})
+
 describe('R2, batteries side by side', () => {
   const second = (values: Values) =>
     bench()
