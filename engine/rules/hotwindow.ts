@@ -1,7 +1,7 @@
 import { contextOf } from '../calc/network'
 import type { Part } from '../model/design'
 import type { Celsius, Volts } from '../units'
-import { arraysAt } from './arrays'
+import { arrayWays } from './arrays'
 import { nominalVolts } from './nominal'
 import { numberOf } from './ratings'
 import { found, type Rule } from './rule'
@@ -22,16 +22,20 @@ export const hotWindow: Rule = {
       if (part.kind !== 'solar-controller') return []
       const charged = ((voltsOf(`${part.id}/output`) ?? systemV) * highestV) / systemV
       const needs = Math.max(numberOf(part, 'pvMinV') ?? 0, charged)
-      return arraysAt(c, `${part.id}/input`).flatMap((array) => {
-        const volts = hotVoltage(array)
+      return arrayWays(c, `${part.id}/input`).flatMap((way) => {
+        const volts = way.reduce<Volts | null>((sum, array) => {
+          const hot = hotVoltage(array)
+          return sum === null || hot === null ? null : sum + hot
+        }, 0)
         if (volts === null || volts >= needs * (1 - 1e-9)) return []
+        const arrays = way.map((array) => array.id)
         return [
           found(
             'V2',
             'warning',
             'iec-62548',
-            { parts: [array.id, part.id] },
-            { array: array.id, controller: part.id, hot: HOT_CELLS_C, charged },
+            { parts: [...arrays, part.id] },
+            { arrays, controller: part.id, hot: HOT_CELLS_C, charged },
             { actual: { value: volts, unit: 'V' }, limit: { value: needs, unit: 'V' } },
           ),
         ]

@@ -5,7 +5,7 @@ import { listFact, textFact, type Wording } from './sentence'
 export const pvWords: Readonly<Record<string, Wording>> = {
   V2: (f, d) => ({
     title: 'String voltage too low when hot',
-    text: `With cells at ${numberFact(f, 'hot', '°C')} ${partName(d, textFact(f, 'array'))} gives ${amount(f, 'actual')} at most power; ${partName(d, textFact(f, 'controller'))} needs ${amount(f, 'limit')} to charge.`,
+    text: `With cells at ${numberFact(f, 'hot', '°C')} ${listed(listFact(f, 'arrays').map((id) => partName(d, id)))} ${listFact(f, 'arrays').length === 1 ? 'gives' : 'give'} ${amount(f, 'actual')} at most power; ${partName(d, textFact(f, 'controller'))} needs ${amount(f, 'limit')} to charge.`,
     todo: 'Put more modules in series, as far as the cold voltage allows.',
   }),
   V3: (f, d) => {

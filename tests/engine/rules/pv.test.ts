@@ -132,3 +132,31 @@ test('V5: short-circuit current at the controller', () => {
   expect(told(array({}, { pvMaxA: 17.5 }), 'V5')).toEqual(['V5 warning T5 G5'])
   expect(told(array({}, { pvMaxA: 17.6 }), 'V5')).toEqual([])
 })
+
+describe('two arrays in series, each a part of its own', () => {
+  const module = { vocV: 22, vmpV: 18.5, impA: 8.2, vocPerKelvin: -0.3, maxFuseA: 15 }
+  const inSeries = (iscA: number, controller: Values) =>
+    bench()
+      .part('pv-array', 'G5', { ...module, iscA })
+      .part('pv-array', 'G6', { ...module, iscA: 12 })
+      .part('solar-controller', 'T5', { outputA: 15, pvMaxV: 75, ...controller })
+      .join('G5.+', 'T5.pv+', { size: '4mm2', lengthM: 4 })
+      .join('G6.+', 'G5.-', { size: '4mm2', lengthM: 1 })
+      .join('G6.-', 'T5.pv-', { size: '4mm2', lengthM: 4 })
+      .join('T5.bat+', 'F1.2', { size: '4mm2', lengthM: 1 })
+      .join('T5.bat-', 'G1.-', { size: '4mm2', lengthM: 1 })
+
+  test('V5: the same current passes both, and counts once', () => {
+    expect(told(inSeries(12, { pvMaxA: 10 }), 'V5')).toEqual(['V5 warning T5 G6 G5'])
+    expect(told(inSeries(12, { pvMaxA: 12 }), 'V5')).toEqual([])
+    expect(told(inSeries(8.8, { pvMaxA: 8.8 }), 'V5')).toEqual([])
+  })
+
+  // 2 · 15.53 V at 70 °C (above); 2 · 23.98 V at −5 °C.
+  test('V1 and V2: their voltages add up', () => {
+    expect(told(inSeries(8.8, { pvMinV: 31.1 }), 'V2')).toEqual(['V2 warning G6 G5 T5'])
+    expect(told(inSeries(8.8, { pvMinV: 31 }), 'V2')).toEqual([])
+    expect(told(inSeries(8.8, { pvMaxV: 47.9 }), 'V1')).toEqual(['V1 danger T5'])
+    expect(told(inSeries(8.8, { pvMaxV: 48 }), 'V1')).toEqual([])
+  })
+})
