@@ -9,7 +9,7 @@ import { sentence } from '../../words/findings'
 import { figure, listed } from '../../words/names'
 import { figures, words } from '../schedules/columns'
 import type { Column, Schedule, ScheduleRow } from '../schedules/schedule'
-import { type BenchCard, benchCards } from './card'
+import { type BenchCard, type BenchEnd, benchCards } from './card'
 import { type BenchOrder, benchGroups } from './order'
 import { benchProgress } from './progress'
 
@@ -25,6 +25,8 @@ const COLUMNS: readonly Column[] = [
   words('colour', 'Colour', 6, { below: 'size' }),
   figures('cutLength', 'Cut length', 'm', 6, { decimals: 2, below: 'size' }),
   ...BENCH_STEPS.map((step) => words(step, STEP_WORDS[step], 5, { box: true })),
+  words('fromTorque', 'N·m, from', 6),
+  words('toTorque', 'N·m, to', 6, { below: 'fromTorque' }),
   words('otherwise', 'Built otherwise, remarks', 24),
 ]
 
@@ -50,7 +52,7 @@ export function benchList(
     ),
     notes: [
       `Cut length: as drawn, and ${figure(makingOf(design).allowanceM, 'm')} at each end. Tick what is done at both ends. Write down what is built otherwise: size, length, terminal.`,
-      'Torque: the figure of the maker of the part. A box that is missing does not apply. Mains is for licensed persons only and is not in this list.',
+      'Torque: the figure of the maker of the part, N·m at each end; where a line is empty, look it up and write it down. A box or a line that is missing does not apply. Mains is for licensed persons only and is not in this list.',
       `Recorded so far: ${finished} of ${conductors} conductors finished.`,
       ...(built?.worse ?? []).map(
         (f) => `As built: ${sentence(f, built!.design).title}. ${sentence(f, built!.design).text}`,
@@ -76,7 +78,8 @@ function rowOf(design: Design, group: string, card: BenchCard): ScheduleRow {
     cells: {
       group,
       number: card.number,
-      marker: card.marker,
+      // The number stands beside it.
+      marker: card.marker.replace(`${card.number} `, ''),
       from: `${from.part}, ${from.terminal}`,
       fromFitting: from.fitting,
       to: `${to.part}, ${to.terminal}`,
@@ -85,12 +88,20 @@ function rowOf(design: Design, group: string, card: BenchCard): ScheduleRow {
       colour: card.colour,
       cutLength: card.work === 'data' ? '' : card.cut,
       ...Object.fromEntries(boxes),
+      fromTorque: torqueOf(from),
+      toTorque: torqueOf(to),
       otherwise: otherwiseOf(design, card),
     },
     parts: [],
     conductors: [conductor.id],
   }
 }
+
+/** As recorded from the maker's sheet; a line to write on where nobody has; nothing where nothing is tightened. */
+const torqueOf = ({ fitting, tightened, newtonMetres }: BenchEnd): string =>
+  fitting === '' || tightened === false ? '' : newtonMetres === null ? TO_WRITE : String(newtonMetres)
+
+const TO_WRITE = '_____'
 
 /** "Size 2.5 mm², drawn 4 mm²; round the wheel arch", then what the designer remarks. */
 function otherwiseOf(design: Design, { differences, note, conductor }: BenchCard): string {

@@ -199,6 +199,18 @@ describe('bench list on paper', () => {
     expect(notes.join('\n')).toContain('look at it again')
   })
 
+  test('a torque that was recorded is printed at its end; elsewhere there is a line to write it on', () => {
+    const d = bench().build()
+    const [from, to] = cardsOf(d).flatMap((c) => (c.number === 'W2' ? [c.from.at, c.to.at] : []))
+    const recorded = made(d, torqueEdit(d, from!, 12, NOW))
+    const { rows } = benchList(recorded, analyse(recorded).answers)
+    const cells = rows.find((r) => r.name === 'W2')!.cells
+    expect(to).toBeDefined()
+    expect(cells).toMatchObject({ fromTorque: '12', toTorque: '_____' })
+    const crimped = rows.filter((r) => /crimp joint/.test(String(r.cells.toFitting)))
+    for (const row of crimped) expect(row.cells.toTorque).toBe('')
+  })
+
   test('what the checks find as built is printed above the list', () => {
     const d = bench().build()
     const built = made(d, builtEdit(d, conductorNumbered(d, 'W2'), { what: 'size', value: '6mm2' }, NOW))
