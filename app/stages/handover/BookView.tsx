@@ -40,7 +40,7 @@ function ChapterView({ chapter: { is, number, title, pieces, seek } }: { chapter
           <input type="search" value={sought} onChange={(e) => setSought(e.target.value)} />
         </label>
       )}
-      {seek && !shown.some((p) => p.is === 'find') && <p role="status">{seek.none}</p>}
+      {seek && !pieces.some((p) => isSought(p, sought)) && <p role="status">{seek.none}</p>}
       {shown.map((piece, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a chapter is made anew as a whole
         <PieceView key={i} piece={piece} />
@@ -49,10 +49,10 @@ function ChapterView({ chapter: { is, number, title, pieces, seek } }: { chapter
   )
 }
 
-/** Things that are sought before all else that is said; other things are left out. */
+/** Things that are sought before what several hang on and all else that is said; other things are left out. */
 const soughtFirst = (pieces: readonly Piece[], sought: string): readonly Piece[] => [
   ...pieces.filter((p) => isSought(p, sought)),
-  ...pieces.filter((p) => p.is !== 'find'),
+  ...pieces.filter((p) => (p.is === 'find' ? p.shared && !isSought(p, sought) : p.is !== 'heading')),
 ]
 
 /** Every word that is sought stands in the name or the place of a thing. */

@@ -13,7 +13,7 @@ export const german: HandoverWords = {
     finder: {
       title: 'Etwas geht nicht',
       question: 'Etwas geht nicht: die Sicherung finden',
-      lead: 'Suchen Sie unten den Namen. Sehen Sie zuerst nach den Schaltern, dann nach den Sicherungen, in dieser Reihenfolge.',
+      lead: 'Suchen Sie unten den Namen. Sehen Sie zuerst nach den Schaltern, dann nach den Sicherungen, in dieser Reihenfolge. Zeichen in Klammern wie (F5) stehen auf dem Plan.',
     },
     switches: {
       title: 'Was jeder Schalter tut',
@@ -166,6 +166,7 @@ export const german: HandoverWords = {
   },
   finder: {
     rules: [
+      'Sind andere auch aus? Dann mit „Mehrere“ oder „Alles“ am Anfang der Liste beginnen.',
       'Das Gerät ausschalten, bevor Sie seine Sicherung ziehen.',
       'Eine Sicherung gleicher Bauart und mit gleich viel Ampere einsetzen. Nie eine größere, nie Draht oder Folie.',
       'Brennt auch die neue durch? Lassen Sie sie draußen und rufen Sie den Einbaubetrieb: Es liegt ein Fehler vor.',
@@ -181,8 +182,10 @@ export const german: HandoverWords = {
     next: 'Dann',
     fuse: (block, way, label) => `${block}, Platz ${way}${label === '' ? '' : ` „${label}“`}`,
     breaker: (name) => `${name}: wieder einschalten`,
-    several: (names) => `nur wenn diese alle durchgebrannt sind: ${names}`,
-    switching: 'versorgt die Steuerung',
+    several: (names) => `${names}: nur wenn alle durchgebrannt sind`,
+    group: (block) => `Mehrere an ${block} sind aus`,
+    together: (names) => `Diese hängen zusammen: ${names}.`,
+    switching: 'versorgt das Relais',
     bolted: 'Fachkraft',
     noRating: 'Nennwert nicht angegeben',
     noFuse: 'Auf dem Plan liegt keine Sicherung in seinem Weg.',

@@ -20,7 +20,7 @@ export const english: HandoverWords = {
     finder: {
       title: 'Something does not work',
       question: 'Something does not work: find the fuse',
-      lead: 'Find its name below. Look at the switches first, then at the fuses, in the order given.',
+      lead: 'Find its name below. Look at the switches first, then at the fuses, in the order given. Marks in brackets, like (F5), stand on the drawing.',
     },
     switches: {
       title: 'What each switch does',
@@ -98,6 +98,7 @@ export const english: HandoverWords = {
   },
   finder: {
     rules: [
+      'Are others dead too? Then begin with “several” or “everything”, at the head of the list.',
       'Switch the thing off before you pull its fuse.',
       'Put in a fuse of the same form and the same number of amps. Never a larger one, never wire or foil.',
       'Does the new fuse blow too? Leave it out and call your installer: there is a fault.',
@@ -113,8 +114,10 @@ export const english: HandoverWords = {
     next: 'Then',
     fuse: (block, way, label) => `${block}, way ${way}${label === '' ? '' : ` “${label}”`}`,
     breaker: (name) => `${name}: switch it on again`,
-    several: (names) => `only if all of these have blown: ${names}`,
-    switching: 'feeds the switching',
+    several: (names) => `${names}: only if all of them have blown`,
+    group: (block) => `Several on ${block} are dead`,
+    together: (names) => `These hang together: ${names}.`,
+    switching: 'feeds the relay',
     bolted: 'skilled person',
     noRating: 'no rating stated',
     noFuse: 'No fuse stands in its way on the drawing.',

@@ -88,6 +88,8 @@ export interface HandoverWords {
     readonly fuse: (block: string, way: string, label: string) => string
     readonly breaker: (name: string) => string
     readonly several: (names: string) => string
+    readonly group: (block: string) => string
+    readonly together: (names: string) => string
     readonly switching: string
     readonly bolted: string
     readonly noRating: string
