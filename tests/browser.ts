@@ -1,5 +1,8 @@
-/** Finds a Chromium for the browser tests, or installs one, and says which. Run before the tests. */
-import { execFileSync } from 'node:child_process'
+/**
+ * Finds a Chromium for the browser tests, or installs one, and says which; and a renderer of PDF pages for the picture
+ * tests, which are passed over where there is none. Run before the tests.
+ */
+import { execFileSync, spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { pathToFileURL } from 'node:url'
 import { chromium } from 'playwright'
@@ -23,17 +26,22 @@ const run = (command: string, args: readonly string[]): boolean => {
   }
 }
 
-function install(): void {
-  const root = process.getuid?.() === 0
-  if (root && existsSync('/usr/bin/apt-get')) {
-    run('apt-get', ['update', '-qq'])
-    if (run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'])) return
-  }
+const debian = process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')
+const INSTALL = ['install', '-y', '-qq', '--no-install-recommends']
+
+function installBrowser(): void {
+  if (debian && run('apt-get', ['update', '-qq']) && run('apt-get', [...INSTALL, 'chromium'])) return
   run('npx', ['playwright', 'install', 'chromium'])
 }
 
+function installRenderer(): void {
+  const found = spawnSync('pdftoppm', ['-v']).error === undefined
+  if (!found && debian && run('apt-get', ['update', '-qq'])) run('apt-get', [...INSTALL, 'poppler-utils'])
+}
+
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  if (!findBrowser()) install()
+  if (!findBrowser()) installBrowser()
+  installRenderer()
   const found = findBrowser()
   console.log(
     found

@@ -48,5 +48,4 @@ export const reference = () => {
 
 export const point = () => z.looseObject({ x: coordinate(), y: coordinate() }, says('a point with x and y'))
 
-export const corners = () =>
-  z.array(point(), says('a list of points')).max(1000, says('at most 1000 points'))
+export const corners = () => z.array(point(), says('a list of points')).max(1000, says('at most 1000 points'))
