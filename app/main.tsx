@@ -19,6 +19,7 @@ import { App } from './App'
 import { Broken } from './Broken'
 import { startAutosave } from './files/autosave'
 import { startPoints } from './files/keeppoints'
+import { startLeaving } from './files/leaving'
 import { keepForOffline } from './files/offline'
 import { openAtStart } from './files/session'
 import { startThumbnails } from './files/thumbnails'
@@ -35,6 +36,7 @@ watchAddress()
 startAutosave()
 startThumbnails()
 startPoints()
+startLeaving()
 keepForOffline()
 
 startEngine()

@@ -3,6 +3,7 @@ import { useOpen } from '../store/open'
 import { useSaved } from '../store/saved'
 import type { Kept } from './database'
 import { keep } from './kept'
+import { takeBackLastWords } from './lastwords'
 
 type Keep = (design: Omit<Kept, 'thumbnail'>) => Promise<void>
 
@@ -26,6 +27,7 @@ export function startAutosave(write: Keep = keep): () => void {
     }
     writing = false
     useSaved.setState({ state: failed ? 'failed' : 'kept' })
+    if (!failed) takeBackLastWords()
   }
 
   return useOpen.subscribe((now, before) => {
@@ -39,7 +41,8 @@ export function startAutosave(write: Keep = keep): () => void {
 
 const first = (wanted: ReadonlyMap<string, Design>): Design | undefined => wanted.values().next().value
 
-const keptOf = (design: Design): Omit<Kept, 'thumbnail'> => ({
+/** A design as it is kept. */
+export const keptOf = (design: Design): Omit<Kept, 'thumbnail'> => ({
   id: design.id,
   name: design.settings.name,
   revision: standingWords(design).revision,

@@ -2,13 +2,15 @@
  * One tab at a time may write a design. The lock is held until the tab closes, is killed, or opens another design;
  * the browser frees it by itself.
  */
-let release: (() => void) | null = null
+let held: { readonly id: string; readonly release: () => void } | null = null
 let waiting: AbortController | null = null
 
-/** True: this tab now holds the design. False: another tab does. */
+/** True: this tab now holds the design, or did so already. False: another tab does. */
 export async function takeDesign(id: string): Promise<boolean> {
-  release?.()
-  release = null
+  // Letting go takes the browser a moment; asked for again at once, a lock of this tab's own would stand in the way.
+  if (held?.id === id) return true
+  held?.release()
+  held = null
   waiting?.abort()
   waiting = null
   if (!navigator.locks) return true
@@ -18,7 +20,7 @@ export async function takeDesign(id: string): Promise<boolean> {
         resolve(lock !== null)
         if (!lock) return
         return new Promise<void>((free) => {
-          release = free
+          held = { id, release: free }
         })
       })
       .catch(() => resolve(true))

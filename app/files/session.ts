@@ -4,7 +4,9 @@ import { say } from '../store/say'
 import { clearSelection, lookAtAll, setOverlay } from '../store/view'
 import { type Demo, fetchDemo, listDemos } from './demos'
 import { pickFile, saveFile } from './disk'
+import { keepBefore } from './keepbefore'
 import { fetchKept, lastOpen } from './kept'
+import { hearLastWords } from './lastwords'
 import { takeDesign, whenFree } from './lock'
 import { readBytes } from './readbytes'
 
@@ -43,6 +45,7 @@ const today = () => new Date().toISOString().slice(0, 10)
 
 /** The last open design, else the first demo, else an empty sheet. */
 export async function openAtStart(): Promise<void> {
+  await hearLastWords().catch(() => {})
   const last = await lastOpen().catch(() => undefined)
   if (last && (await openKept(last))) return
   const [demo] = await listDemos()
@@ -79,10 +82,24 @@ export async function openBytes(
 ): Promise<boolean> {
   const { design, problems, from } = readBytes(bytes)
   if (!design) return listProblems(name, problems)
-  if (problems.length) return listProblems(name, problems, () => void show(design, true))
-  await show(design, true, from === 'PDF' ? null : { name, handle })
-  if (from === 'PDF') say(`The design inside ${name} is open. Saving writes a design file of its own.`)
+  if (problems.length) return listProblems(name, problems, () => void showFile(design, name))
+  const told = from === 'PDF' && `The design inside ${name} is open. Saving writes a design file of its own.`
+  await showFile(design, name, told ? null : { name, handle }, told || '')
   return true
+}
+
+/** A file may take the place of a design that is kept here: what was kept can then be gone back to. */
+async function showFile(
+  design: Design,
+  name: string,
+  file: OpenState['file'] = null,
+  told = '',
+): Promise<void> {
+  const before = await keepBefore(design, name)
+  await show(design, true, file)
+  const where = before ? 'What this browser kept of this design stands under Designs, Earlier states.' : ''
+  const words = `${told} ${where}`.trim()
+  if (words) say(words)
 }
 
 function listProblems(file: string, problems: readonly Problem[], openAnyway?: () => void): false {

@@ -38,6 +38,22 @@ test('a browser that is killed in the middle of editing loses nothing', async ({
   await later.close()
 })
 
+test('what is being typed when the page is loaded again is not lost', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.part('M1').click()
+  await table.card.getByLabel('Name').fill('Shower pump')
+  await page.reload()
+  await expect(table.part('M1')).toContainText('Shower pump')
+
+  await page.getByRole('navigation', { name: 'Stages of the job' }).getByText('Handover').click()
+  await page.getByRole('button', { name: 'Add a paragraph after "Everyday use"' }).click()
+  await expect(page.getByText('Kept in this browser', { exact: true })).toBeVisible()
+  await page.getByLabel('Your paragraph', { exact: true }).fill('Turn the blue tap to the left.')
+  await page.reload()
+  await expect(page.locator('.book')).toContainText('Turn the blue tap to the left.')
+})
+
 test('a damaged file gives its problems and changes nothing', async ({ page }) => {
   const table = new Table(page)
   await table.openSmallVan(smallVan())
@@ -77,6 +93,30 @@ test('a design is saved to a real file that reads back the same', async ({ page 
   for await (const piece of stream) text += piece
   expect(text).toBe(smallVan())
   expect(readDesign(text).problems).toEqual([])
+})
+
+test('a file of the design that is open takes its place, can be changed, and the state before can be gone back to', async ({
+  page,
+}) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await table.dragFromShelf('fan', [500, 600])
+  await expect(table.part('M2')).toBeVisible()
+  await expect(page.getByText('Kept in this browser', { exact: true })).toBeVisible()
+
+  await table.dropFile('small-van.json', smallVan())
+  await expect(table.part('M2')).toHaveCount(0)
+  await expect(table.said).toContainText('Earlier states')
+  await table.settled()
+  await table.part('M1').click()
+  await page.keyboard.press('Delete')
+  await expect(table.part('M1')).toHaveCount(0)
+
+  await page.getByRole('button', { name: 'Designs' }).click()
+  await page.getByRole('button', { name: 'Earlier states of this design' }).click()
+  const before = page.getByRole('listitem').filter({ hasText: 'Before small-van.json was opened' })
+  await before.getByRole('button', { name: /^Go back/ }).click()
+  await expect(table.part('M2')).toBeVisible()
 })
 
 test('a second tab on the same design looks, and opens as a copy', async ({ context }) => {
