@@ -1,4 +1,5 @@
 import type { PartId } from '../model/design'
+import { withAtLeast } from './answer'
 import type { Answer, WorstCase } from './answers'
 import type { Border } from './network'
 import { leaningOn, type Solved, type State, untriedAt, witnessLines } from './solved'
@@ -42,8 +43,10 @@ function throughOf(state: State, terminal: string): Answer<WorstCase> {
   if ('notChecked' in through) return { notChecked: through.notChecked, parts: [], conductors: [] }
   if (any !== none) {
     const without = barThrough(none.p, none.envelope, nodeAt(none, terminal)!)
-    if ('notChecked' in without || !same(through.max, without.max))
-      return { notChecked: 'missing-figure', parts: unknownBehind(any), conductors: [] }
+    if ('notChecked' in without || !same(through.max, without.max)) {
+      const gap = { notChecked: 'missing-figure', parts: unknownBehind(any), conductors: [] }
+      return 'notChecked' in without ? gap : withAtLeast(gap, without.max)
+    }
   }
   const { devices, ray } = through.witness
   return {

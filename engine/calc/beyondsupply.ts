@@ -67,6 +67,8 @@ function excesses(border: Border, { p, greatest }: Supply, takers: readonly Take
       ),
     ),
   ]
+  // What a load joined the wrong way round seems to give is told by another rule.
+  if (supplies.length === 0) return []
   const alone = takers.filter((t) => t.amps > givesA * MORE)
   if (alone.length > 0)
     return alone.map((t) => ({ alone: t.part, loads: [t.part], asksA: t.amps, givesA, supplies }))

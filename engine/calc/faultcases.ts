@@ -1,3 +1,5 @@
+import { fromNumber } from '../units'
+import { withAtLeast } from './answer'
 import type { NotChecked } from './answers'
 import type { NoFault } from './faultsystem'
 import { isBattery } from './galvanic'
@@ -60,13 +62,17 @@ export function faultNetworks(state: State): FaultNetworks {
     gap: (figures) => {
       if (differ(figures.slice(0, ways.length))) return standIns
       if (differ(figures.slice(0, batteriesOnly.length)))
-        return batteryGap(state, 'internal-resistance-missing', unstated)
+        return atLeast(batteryGap(state, 'internal-resistance-missing', unstated), figures)
       if (differ(figures.slice(0, feeding.length - none.length)))
-        return batteryGap(state, 'resistance-is-limit', limited)
-      return unknownSources
+        return atLeast(batteryGap(state, 'resistance-is-limit', limited), figures)
+      return atLeast(unknownSources, figures)
     },
   }
 }
+
+/** Each case may be the true one: a battery or source may be off, a limit may be the figure itself. */
+const atLeast = (gap: NotChecked, figures: readonly number[]): NotChecked =>
+  figures.some(Number.isNaN) ? gap : withAtLeast(gap, fromNumber(Math.min(...figures)))
 
 /** Ids of the batteries that something holds of. */
 const batteriesOf = (p: Prepared, holds: (device: number) => boolean | undefined): ReadonlySet<string> =>

@@ -1,3 +1,4 @@
+import { leastKnown } from '../calc/answer'
 import { ratingOf } from './ratings'
 import { found, type Rule } from './rule'
 
@@ -8,8 +9,8 @@ export const barLoad: Rule = {
   check: ({ design, answers }) =>
     [...answers.bars].flatMap(([part, worst]) => {
       const rating = ratingOf(design, part)
-      if (!('value' in worst) || rating === null) return []
-      const amps = worst.value.amps
+      const amps = leastKnown(worst)
+      if (amps === null || rating === null) return []
       if (amps === 'unlimited' || amps <= rating * (1 + 1e-9)) return []
       return [
         found(

@@ -1,3 +1,4 @@
+import { leastKnown } from '../calc/answer'
 import type { DeviceFault } from '../calc/faultanswers'
 import { fuseFacts } from '../calc/fusefacts'
 import { type Zones, zonesOf } from '../calc/zones'
@@ -26,7 +27,7 @@ export const breaking: Rule = {
       const amps = ampsOf(greatest)
       if (!of || of.ratingA === null || capacityA === null || amps === null || e === undefined) continue
       if (amps <= capacityA * (1 + 1e-9)) {
-        if (capacityHolds(c, of) && isWhole(greatest)) able.add(e)
+        if ('value' in greatest && capacityHolds(c, of) && isWhole(greatest)) able.add(e)
         continue
       }
       const before = worst.get(part)
@@ -38,8 +39,10 @@ export const breaking: Rule = {
   },
 }
 
-const ampsOf = (answer: DeviceFault['greatest']): number | null =>
-  'value' in answer && typeof answer.value.amps === 'number' ? answer.value.amps : null
+function ampsOf(answer: DeviceFault['greatest']): number | null {
+  const amps = leastKnown(answer)
+  return typeof amps === 'number' ? amps : null
+}
 
 function findingOf(
   c: Case,

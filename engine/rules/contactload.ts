@@ -1,3 +1,4 @@
+import { leastKnown } from '../calc/answer'
 import { found, type Rule } from './rule'
 
 /** S1: a relay, switch or isolator contact may carry more than its rating: it overheats or welds. */
@@ -7,8 +8,8 @@ export const contactLoad: Rule = {
   check: ({ answers, border }) =>
     [...answers.branches].flatMap(([id, answer]) => {
       if (border.branches.get(id)?.branch.kind !== 'contact') return []
-      if (!('value' in answer.worst) || answer.ratingA === null) return []
-      const amps = answer.worst.value.amps
+      const amps = leastKnown(answer.worst)
+      if (amps === null || answer.ratingA === null) return []
       if (amps === 'unlimited' || amps <= answer.ratingA * (1 + 1e-9)) return []
       return [
         found(

@@ -7,8 +7,8 @@ export const overload: Rule = {
   check: ({ design, answers }) =>
     design.conductors.flatMap((c) => {
       const run = answers.runs.get(c.id)
-      if (!run || !('value' in run.design) || !('value' in run.ampacity)) return []
-      const amps = run.design.value
+      if (!run || !('value' in run.ampacity)) return []
+      const amps = 'value' in run.design ? run.design.value : (run.design.atLeastA ?? 0)
       const { value: may } = run.ampacity
       if (amps === 'unlimited' || amps <= may.amps * (1 + 1e-9)) return []
       return [

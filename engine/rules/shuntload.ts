@@ -1,3 +1,4 @@
+import { leastKnown } from '../calc/answer'
 import { found, type Rule } from './rule'
 
 /** Continuous use of a shunt: two thirds of its rated current (maker guidance restating ANSI C39.1). */
@@ -10,8 +11,8 @@ export const shuntLoad: Rule = {
   check: ({ answers, border }) =>
     [...answers.branches].flatMap(([id, answer]) => {
       if (border.branches.get(id)?.branch.kind !== 'shunt') return []
-      if (!('value' in answer.worst) || answer.ratingA === null) return []
-      const amps = answer.worst.value.amps
+      const amps = leastKnown(answer.worst)
+      if (amps === null || answer.ratingA === null) return []
       const limit = answer.ratingA * CONTINUOUS
       if (amps === 'unlimited' || amps <= limit * (1 + 1e-9)) return []
       return [

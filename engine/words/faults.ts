@@ -12,7 +12,7 @@ export const faultWords: Readonly<Record<string, Wording>> = {
     const before =
       upstream.length > 0
         ? ` ${listed(upstream)}, which can interrupt what flows there, stand${upstream.length === 1 ? 's' : ''} before it and may clear first; that ${upstream.length === 1 ? 'it does' : 'they do'} so in time is not known and not claimed.`
-        : ' Nothing before it can interrupt that either.'
+        : ' Nothing before it is known to interrupt that either.'
     return {
       title: 'Breaking capacity too small',
       text: `A short circuit can drive ${amount(f, 'actual')} through ${part}${ways(listFact(f, 'ways'))}, which interrupts ${amount(f, 'limit')} at most: it may burst and burn on.${before}`,

@@ -15,6 +15,7 @@ const laid = (d: Design, number: string, words: object): Design => ({
   conductors: d.conductors.map((c) => (c.number === number ? { ...c, ...words } : c)),
 })
 const sound = system().build()
+const idOf = (d: Design, number: string): string => d.conductors.find((c) => c.number === number)!.id
 
 describe('loads beyond what a thing bears', () => {
   it('C1: 10 A through 1 mm² at 55 °C around it: 19 A × 0.61 = 11.6 A is enough, for 12 A it is not', () => {
@@ -53,6 +54,34 @@ describe('loads beyond what a thing bears', () => {
     expect(toldOf('S1', at(19))).toEqual(['danger Q1'])
     expect(figures(of('S1', at(19))[0])).toEqual([20, 19])
     expect(toldOf('S1', at(20))).toEqual([])
+  })
+})
+
+describe('one load of unknown current', () => {
+  // E2 unknown; E1 alone takes 90 A, the charger gives 20 A; "feed" of 6 mm² bears 54 A, the bar 40 A, the fuse 80 A.
+  const unknown = (currentA: number) =>
+    having(
+      having(having(laid(sound, 'feed', { size: '6mm2' }), 'E1', { currentA }), 'E2', { currentA: null }),
+      'F2',
+      { ratingA: 40 },
+    )
+
+  it('does not hide what the others bring about without it', () => {
+    const d = unknown(90)
+    expect(analyse(d).answers.runs.get(idOf(d, 'feed'))!.design).toMatchObject({
+      notChecked: 'missing-figure',
+    })
+    expect(toldOf('C1', d)).toContain('danger feed')
+    expect(figures(of('C1', d).find((f) => f.conductors.includes(idOf(d, 'feed'))))).toEqual([90, 54])
+    expect(toldOf('B1', d)).toContain('danger F2')
+    expect(toldOf('F1', d)).toContain('warning F1')
+  })
+
+  it('and nothing is claimed where they stay within', () => {
+    const d = unknown(30)
+    expect(toldOf('C1', d)).toEqual([])
+    expect(toldOf('B1', d)).toEqual([])
+    expect(toldOf('D2', d)).toEqual(['not-checked E2'])
   })
 })
 
