@@ -229,6 +229,7 @@ export { LABEL_KINDS, type Label, type LabelKind, type LabelSign } from './sheet
 export { labelsOf } from './sheets/labelsheets/labels'
 export { type LabelSheetOptions, labelSheets } from './sheets/labelsheets/labelsheets'
 export { labelTable } from './sheets/labelsheets/labeltable'
+export { type LostSigns, lostSigns } from './sheets/lostsigns'
 export { sceneOf } from './sheets/makescene'
 export { printable, typeSize, widthOf } from './sheets/measure'
 export { outlineMarks } from './sheets/outlinemarks'

@@ -1,6 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { analyse, PACK_READERS, PACK_SECTIONS } from '../../engine/index'
+import { analyse, lostSigns, PACK_READERS, PACK_SECTIONS } from '../../engine/index'
 import { readFonts } from './fonts'
 import type { Out } from './network'
 import { openFile, reason } from './openfile'
@@ -25,6 +25,8 @@ export async function pack(args: readonly string[], out: Out): Promise<number> {
   const opened = await openFile(wish.file, out)
   if (typeof opened === 'number') return opened
   const { design, problems } = opened
+  for (const { text, signs } of lostSigns(design))
+    out.complain(`signs that print as "?": ${signs} in: ${text}`)
   const { answers, findings } = analyse(design)
   const context = {
     design,

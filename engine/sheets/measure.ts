@@ -19,7 +19,14 @@ const STAND_INS: Readonly<Record<string, string>> = {
   '\t': ' ',
   '\n': ' ',
   '\r': ' ',
+  '\u2010': '-',
+  '\u2011': '-',
+  '\u2012': '-',
 }
+
+/** Nothing is seen of these: joiners, marks of direction, soft hyphens, choices of a variant. */
+const UNSEEN = /\p{Default_Ignorable_Code_Point}/gu
+const SPACE = /[\p{Zs}\u2028\u2029]/u
 
 const WIDTHS: Readonly<Record<Weight, ReadonlyMap<string, number>>> = {
   regular: widths(ADVANCES.regular),
@@ -29,12 +36,24 @@ const WIDTHS: Readonly<Record<Weight, ReadonlyMap<string, number>>> = {
 /** The text in characters that the typeface has; accents it lacks are dropped, other signs become "?". */
 export function printable(text: string): string {
   let printed = ''
-  for (const sign of text.normalize('NFC')) {
-    if (WIDTHS.regular.has(sign) && sign >= ' ') printed += sign
-    else printed += STAND_INS[sign] ?? bare(sign)
-  }
+  for (const sign of text.normalize('NFC').replaceAll(UNSEEN, '')) printed += inType(sign) ?? '?'
   return printed
 }
+
+/** The signs of a text that no sign on paper stands for, each once. */
+export function unprintable(text: string): string {
+  const lost = new Set<string>()
+  for (const sign of text.normalize('NFC').replaceAll(UNSEEN, '')) if (inType(sign) === null) lost.add(sign)
+  return [...lost].join('')
+}
+
+/** What is printed for one sign: itself, a stand-in, its letter without the accent; null: nothing stands for it. */
+function inType(sign: string): string | null {
+  if (has(sign)) return sign
+  return STAND_INS[sign] ?? (SPACE.test(sign) ? ' ' : bare(sign))
+}
+
+const has = (sign: string): boolean => WIDTHS.regular.has(sign) && sign >= ' '
 
 /** Width of a text, mm, at a height of capitals. Signs that the typeface lacks count as what `printable` makes of them. */
 export function widthOf(text: string, height: Millimetres, weight: Weight = 'regular'): Millimetres {
@@ -105,10 +124,12 @@ function pieces(width: Millimetres, word: string, height: Millimetres, weight: W
   return [...found, piece]
 }
 
-/** The letter under an accent that the typeface lacks, or "?". */
-function bare(sign: string): string {
-  const [letter = '?'] = sign.normalize('NFD')
-  return WIDTHS.regular.has(letter) && letter >= ' ' ? letter : '?'
+/** The letters that a sign is made of (Unicode compatibility decomposition), without accents that the typeface lacks. */
+function bare(sign: string): string | null {
+  const letters = [...sign.normalize('NFKD').replaceAll(/\p{M}/gu, '')].map((l) =>
+    has(l) ? l : STAND_INS[l],
+  )
+  return letters.length > 0 && letters.every((l) => l !== undefined) ? letters.join('') : null
 }
 
 function widths(runs: string): Map<string, number> {
@@ -118,7 +139,8 @@ function widths(runs: string): Map<string, number> {
     let width = 0
     list.split(',').forEach((written, i) => {
       if (written !== '') width = Number(written)
-      table.set(String.fromCodePoint(Number(start) + i), width)
+      const sign = String.fromCodePoint(Number(start) + i)
+      table.set(sign, sign.replaceAll(UNSEEN, '') === '' ? 0 : width)
     })
   }
   return table

@@ -1,5 +1,6 @@
 import { FileText, X } from 'lucide-react'
 import { useState } from 'react'
+import { LostSigns } from './LostSigns'
 import { makePack, stopMaking, useMaking } from './making'
 import { takePdf, takePicture, takeSchedules } from './take'
 
@@ -19,6 +20,7 @@ export function TakeAway() {
   return (
     <div className="take-away">
       <Progress />
+      <LostSigns />
       {failed !== null && (
         <p className="failure" role="alert">
           The file could not be made: {failed}

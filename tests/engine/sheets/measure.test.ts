@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { ADVANCES } from '../../../engine/sheets/advances'
-import { cutTo, printable, widthOf, wrapTo } from '../../../engine/sheets/measure'
+import { cutTo, printable, unprintable, widthOf, wrapTo } from '../../../engine/sheets/measure'
 import { runsOf, typefaceOf } from '../../reference/typeface/make'
 
 /** Outside reference: the typeface file itself, read by its published format (ISO/IEC 14496-22). */
@@ -24,6 +24,18 @@ test.each(['regular', 'bold'] as const)('widths of text, %s', (weight) => {
 test('signs that the typeface lacks', () => {
   expect(printable('0.1 mΩ, Ångström, 水\n')).toBe('0.1 mohm, Ångström, ? ')
   expect(widthOf('Ω', 2)).toBeCloseTo(widthOf('ohm', 2), 9)
+})
+
+test('signs that the typeface lacks give way to those that mean the same', () => {
+  // U+202F and U+2011 as French typing and word processors set them; U+339F and U+2103 as Asian keyboards do.
+  expect(printable('12\u202fV, 35\u2009mm², wet\u2011cell, 5\u2010way')).toBe('12 V, 35 mm², wet-cell, 5-way')
+  expect(printable('35 ㎟, 40℃, Ｗ１２, Ⅳ')).toBe('35 mm2, 40°C, W12, IV')
+  expect(printable('a\u200bb\u200e\u2060\ufe0fc')).toBe('abc')
+})
+
+test('what stays without a sign on paper is found', () => {
+  expect(unprintable('Pump 水泵, Ж, 12\u202fV, mΩ')).toBe('水泵Ж')
+  expect(unprintable('Kühlschränke, žluťoučký kůň')).toBe('')
 })
 
 test('lines keep to the width and lose no word', () => {
