@@ -46,12 +46,12 @@ export const faultWords: Readonly<Record<string, Wording>> = {
     return textFact(f, 'code') === 'resistance-is-limit'
       ? {
           title: 'Greatest fault current not known',
-          text: `The resistance of ${names} is a "not more than" figure: the true one may be far smaller, so breaking capacities are not checked.`,
+          text: `The resistance of ${names} is a "not more than" figure: the true one may be far smaller, so breaking capacities are checked against the least that can flow, not the most.`,
           todo: 'Type the short-circuit current that the maker states, or a typical or measured resistance.',
         }
       : {
           title: 'Fault currents not known',
-          text: `${names} ${listFact(f, 'batteries').length === 1 ? 'has' : 'have'} neither an internal resistance nor a short-circuit current, so no fault current is checked.`,
+          text: `${names} ${listFact(f, 'batteries').length === 1 ? 'has' : 'have'} neither an internal resistance nor a short-circuit current, so fault currents are checked without what ${listFact(f, 'batteries').length === 1 ? 'it adds' : 'they add'}.`,
           todo: 'Take one of the two from the data sheet.',
         }
   },
