@@ -43,6 +43,7 @@ class BenchHands {
   }
   async otherwise(): Promise<void> {
     await this.card.getByRole('button', { name: 'Built otherwise' }).tap()
+    await expect(this.card.getByLabel('Actual size')).toBeInViewport()
   }
   stage(name: string): Locator {
     return this.page.getByRole('navigation', { name: 'Stages of the job' }).getByRole('button', { name })

@@ -6,6 +6,9 @@ import { LENGTH_LIMITS } from './limits'
 import { recordAsDrawn, recordBuilt } from './record'
 import { TerminalChoice } from './TerminalChoice'
 
+/** It opens below the card, where a small screen does not reach. */
+const intoView = (form: HTMLElement | null): void => form?.scrollIntoView({ block: 'start' })
+
 /** Records what a conductor is like where it was built otherwise than drawn. */
 export function BuiltForm({ card, onClose }: { card: BenchCard; onClose: () => void }) {
   const design = useOpen((s) => s.design)
@@ -16,7 +19,7 @@ export function BuiltForm({ card, onClose }: { card: BenchCard; onClose: () => v
   const record = (fact: BuiltFact) => recordBuilt(c, fact)
   const size = (built('size') as string | null) ?? c.size ?? ''
   return (
-    <section className="built-form" aria-label="Built otherwise">
+    <section className="built-form" aria-label="Built otherwise" ref={intoView}>
       <p>Record what is really there. The drawing stays as it is; the checks look at what was built too.</p>
       <label>
         <span>

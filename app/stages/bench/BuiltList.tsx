@@ -26,7 +26,10 @@ export function BuiltList() {
     <section className="built-list" aria-label="Built otherwise">
       <h2>Built otherwise</h2>
       {differences.length === 0 ? (
-        <p>Everything recorded is as it is drawn.</p>
+        <p>
+          Everything recorded is as it is drawn. What differs is recorded with its conductor: open the
+          conductor, then “Built otherwise” below its steps.
+        </p>
       ) : (
         <ul className="differences">
           {differences.map((d) => (
