@@ -1,5 +1,6 @@
 import { MapPin } from 'lucide-react'
 import {
+  builtOtherwiseWords,
   GROUP_WORDS,
   monitorWords,
   STEP_CAUTIONS,
@@ -22,7 +23,11 @@ interface Props {
 export function StepCard({ record: { step, state, readings }, number, of }: Props) {
   const design = useOpen((s) => s.design)
   const { title, text } = stepWords(step, design)
-  const setting = [...settingWords(step, design), monitorWords([step], design)].filter((s) => s !== '')
+  const setting = [
+    ...settingWords(step, design),
+    monitorWords([step], design),
+    builtOtherwiseWords(design),
+  ].filter((s) => s !== '')
   const where = step.parts.length > 0 || step.conductors.length > 0
   return (
     <article className="test-step" aria-labelledby="test-title">

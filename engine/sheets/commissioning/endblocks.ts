@@ -2,6 +2,7 @@ import type { CommissioningRecord, Counts } from '../../calc/commissioning/recor
 import { line } from '../../kinds/draw'
 import type { Design } from '../../model/design'
 import type { Millimetres } from '../../units'
+import { builtOtherwiseWords } from '../../words/commissioning/asbuilt'
 import { INSTRUMENT_WORDS } from '../../words/commissioning/readings'
 import { monitorWords } from '../../words/commissioning/setting'
 import {
@@ -20,9 +21,11 @@ export function openingBlocks(design: Design, record: CommissioningRecord, width
   const steps = record.groups.flatMap((g) => g.steps.map((s) => s.step))
   const used = new Set(steps.flatMap((s) => s.readings.map((r) => r.instrument)))
   const meters = (['voltmeter', 'ohmmeter', 'clamp', 'adjustable-supply'] as const).filter((i) => used.has(i))
+  const otherwise = builtOtherwiseWords(design)
   return [
     heading('How to use this record', width),
     ...[...HOW, monitorWords(steps, design)].flatMap((text) => (text === '' ? [] : small(text, width))),
+    ...(otherwise === '' ? [] : [small(otherwise, width, { weight: 'bold', after: 2 })]),
     ...(taken(record.counts) === 0
       ? []
       : [small(`As it stands: ${countsWords(record.counts)}.`, width, { weight: 'bold', after: 2 })]),

@@ -3,6 +3,7 @@ import { describe, expect, it, test } from 'vitest'
 import { newEntry, newSigning } from '../../../engine/calc/commissioning/newentry'
 import { commissioningRecord } from '../../../engine/calc/commissioning/record'
 import { apply } from '../../../engine/edit/apply'
+import { builtEdit } from '../../../engine/edit/bench'
 import { bringFrom } from '../../../engine/edit/benchbring'
 import type { Edit } from '../../../engine/edit/edit'
 import { historyOf, push, undo } from '../../../engine/edit/history'
@@ -15,6 +16,7 @@ import {
   commissioningSheets,
 } from '../../../engine/sheets/commissioning/commissioning.section'
 import type { PackContext } from '../../../engine/sheets/packs/section'
+import { builtOtherwiseWords } from '../../../engine/words/commissioning/asbuilt'
 import { commissioningSummary } from '../../../engine/words/commissioning/summary'
 import { partNamed } from '../../build'
 import { addLoad, readingIn, stepOf, withShunts } from './bench'
@@ -257,6 +259,15 @@ test('the file of another device brings its lines, signatures last', () => {
   expect(readingIn(both, STEP, HUNG).entries[0]).toMatchObject({ signed: { name: 'B. Stone' } })
   // What the signer did not have before them is not signed.
   expect(readingIn(both, STEP, 'volts').entries[0]).toMatchObject({ signed: null, afterSigning: true })
+})
+
+test('what was built otherwise is told on the record, whose figures are those of the drawing', () => {
+  const thin = drawn.conductors.find((c) => c.size === '16mm2')!
+  const stamp = { at: minute(30), by: 'tablet' }
+  const built = done(drawn, builtEdit(drawn, thin, { what: 'size', value: '10mm2' }, stamp))
+  expect(builtOtherwiseWords(drawn)).toBe('')
+  expect(textOf(drawn)).not.toContain('Built otherwise')
+  expect(textOf(built)).toContain(`Built otherwise than drawn: ${thin.number}.`)
 })
 
 describe('files', () => {
