@@ -1,4 +1,5 @@
 import { KINDS, kindOf, SHELF_GROUPS, type XY } from '../../engine'
+import { focusName } from '../store/focusname'
 import { matching } from '../store/matching'
 import { placePart } from '../store/place'
 import { KindPicture } from '../symbols/KindPicture'
@@ -33,9 +34,4 @@ export function PlaceByName({ at, onClose }: { at: XY | null; onClose: () => voi
       />
     </Sheet>
   )
-}
-
-/** The name comes next: the card is there once the selection has been drawn. */
-export function focusName(): void {
-  setTimeout(() => document.querySelector<HTMLInputElement>('#part-name')?.select(), 60)
 }

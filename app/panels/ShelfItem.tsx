@@ -1,6 +1,8 @@
 import { memo, useState } from 'react'
 import { createPortal } from 'react-dom'
 import type { Kind } from '../../engine'
+import { conductorUnder } from '../store/conductorunder'
+import { focusName } from '../store/focusname'
 import { placePart } from '../store/place'
 import { sheetPoint } from '../store/sheetpoint'
 import { KindPicture } from '../symbols/KindPicture'
@@ -36,7 +38,7 @@ export const ShelfItem = memo(function ShelfItem({ kind, disabled }: { kind: Kin
       })
       setTimeout(() => button.blur())
       const at = e.type === 'pointerup' ? sheetPoint(e.clientX, e.clientY) : null
-      if (at) placePart(kind, { just: at })
+      if (at && placePart(kind, { just: at, into: conductorUnder(e) })) focusName()
     }
     window.addEventListener('pointermove', move)
     window.addEventListener('pointerup', end)
@@ -52,7 +54,7 @@ export const ShelfItem = memo(function ShelfItem({ kind, disabled }: { kind: Kin
         title={kind.about}
         data-kind={kind.key}
         onPointerDown={drag}
-        onClick={() => placePart(kind, { near: null })}
+        onClick={() => placePart(kind, { near: null }) && focusName()}
       >
         <span className="picture">
           <KindPicture kind={kind} />

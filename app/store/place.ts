@@ -1,23 +1,42 @@
-import { addPartEdit, boxOf, type Kind, type Part, partById, type XY } from '../../engine'
+import {
+  addPartEdit,
+  boxOf,
+  type ConductorId,
+  conductorById,
+  insertEdit,
+  type Kind,
+  type Part,
+  partById,
+  type XY,
+} from '../../engine'
 import { freeSpot } from './freespot'
 import { doEdit, useOpen } from './open'
 import { say } from './say'
 import { seenDesign } from './seen'
 import { lookAt, select, useView } from './view'
 
-/** Where a part is wanted: its middle just there, mm; at the free place nearest to one, or to what is in sight. */
-export type Wanted = { readonly just: XY } | { readonly near: XY | null }
+/**
+ * Where a part is wanted: its middle just there, mm, and into a conductor if it was let go on one; at the free place
+ * nearest to one, or to what is in sight.
+ */
+export type Wanted = { readonly just: XY; readonly into?: ConductorId | null } | { readonly near: XY | null }
 
 export function placePart(kind: Kind, at: Wanted): Part | null {
   const design = seenDesign()
   const middle = 'just' in at ? at.just : freeMiddle(kind, at.near ?? useView.getState().middle)
   const edit = addPartEdit(design, kind.key, { x: middle[0], y: middle[1] })
-  if (!doEdit(`Place ${kind.title.toLowerCase()}`, edit)) return null
+  const whole = 'just' in at && at.into ? conductorById(design, at.into) : undefined
+  const insertion = whole ? insertEdit(useOpen.getState().design, edit, whole.id) : null
+  if (!doEdit(`Place ${kind.title.toLowerCase()}`, insertion ?? edit)) return null
   const [part] = edit.parts
   if (!part) return null
   select([part.id])
   if (!('just' in at)) lookAt([part.id], [])
-  say(`${part.designation}, ${kind.title}, placed.`)
+  say(
+    whole && insertion
+      ? `${part.designation}, ${kind.title}, fitted into ${whole.number}, which goes on as ${insertion.behind.number}. Give both pieces their length.`
+      : `${part.designation}, ${kind.title}, placed.`,
+  )
   return partById(useOpen.getState().design, part.id) ?? null
 }
 
