@@ -1,4 +1,5 @@
 import type { Design } from '../model/design'
+import type { Amps } from '../units'
 import type { BranchAnswer } from './answers'
 import type { StartAnswer } from './faultanswers'
 import { valuesOf } from './fusefacts'
@@ -6,11 +7,14 @@ import type { Solved } from './solved'
 
 interface Start extends StartAnswer {
   readonly device: number
+  /** The whole of its starting current, A; `amps` is what comes on top of its running one. */
+  readonly wholeA: Amps
 }
 
 /**
  * For every fuse and breaker, what flows while one load that batteries feed through it starts and everything else runs
- * at its worst; those loads only whose starting current is above their running one. Every contact closed. By branch id.
+ * at its worst; those loads only whose starting current is above their running one. No less than the load takes by itself:
+ * what a battery may give for long does not hold back a start. Every contact closed. By branch id.
  */
 export function startsOf(
   design: Design,
@@ -27,7 +31,11 @@ export function startsOf(
     if (!('value' in worst) || worst.value.amps === 'unlimited') continue
     const running = worst.value.amps
     const here = passing(s, e, extras, batteries).map(
-      ({ part, amps, seconds }): StartAnswer => ({ part, amps: running + amps, seconds }),
+      ({ part, amps, wholeA, seconds }): StartAnswer => ({
+        part,
+        amps: Math.max(running + amps, wholeA),
+        seconds,
+      }),
     )
     if (here.length > 0) starts.set(id, here)
   }
@@ -43,7 +51,7 @@ function extrasOf(design: Design, { border, p }: Solved): Start[] {
     const device = p.deviceIndex.get(id)
     if (typeof times !== 'number' || typeof seconds !== 'number' || typeof min !== 'number') return []
     if (device === undefined || times <= 1 || seconds <= 0 || min === 0) return []
-    return [{ part: ref.part, device, amps: (times - 1) * -min, seconds }]
+    return [{ part: ref.part, device, amps: (times - 1) * -min, wholeA: times * -min, seconds }]
   })
 }
 
@@ -74,6 +82,6 @@ function passing(
     if (p.net[p.positive[s.device]!] !== net) return []
     const own = shares.get(s.device) ?? 0
     const share = Math.max(0, ...batteries.map((b) => Math.abs(own - (shares.get(b) ?? 0))))
-    return share < 1e-6 ? [] : [{ ...s, amps: s.amps * share }]
+    return share < 1e-6 ? [] : [{ ...s, amps: s.amps * share, wholeA: s.wholeA * share }]
   })
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { answersOf } from '../../../engine/calc/answersof'
 import { bench, told } from './bench'
 
 const FUSES = ['F2', 'F3', 'F4', 'F5', 'F6', 'B1']
@@ -32,6 +33,13 @@ describe('F2, starting currents', () => {
     const point = { class: 'other', holdsTimes: 2, holdsS: 1, clearsTimes: 10, clearsS: 0.1 }
     expect(told(pump(3, 1, point), 'F2')).toEqual([])
     expect(told(pump(3, 2, point), 'F2')).toEqual(['F2 note F2 M1'])
+  })
+
+  test('what the battery may give for long does not hold back a start', () => {
+    // The pump asks for 8 A, 32 A while it starts; the battery may give 4 A for long. 4 A + 24 A is too little.
+    const weak = bench({ parts: { G1: { dischargeA: 4 }, M1: { currentA: 8, inrush: 4, inrushS: 1 } } })
+    const starts = [...answersOf(weak.build()).answers.faults.starts.values()].flat()
+    expect(starts.map((s) => s.amps)).toEqual([32, 32])
   })
 
   test('what starts adds to what runs in the device that carries both', () => {
