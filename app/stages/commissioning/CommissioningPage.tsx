@@ -4,6 +4,7 @@ import { commissioningRecord } from '../../../engine'
 import { useOpen } from '../../store/open'
 import { CommissioningTop } from './CommissioningTop'
 import { keepStep, stepInHand, useLooking } from './looking'
+import { NothingYet } from './NothingYet'
 import { SignPanel } from './SignPanel'
 import { StepBar } from './StepBar'
 import { StepCard } from './StepCard'
@@ -29,12 +30,7 @@ export default function CommissioningPage() {
 
   if (failure) return <main className="page waiting">The steps could not be worked out: {failure}</main>
   if (!record) return <main className="page waiting">Working the steps out…</main>
-  if (!inHand)
-    return (
-      <main className="page waiting">
-        Nothing to commission yet: draw the system first, and its tests stand here.
-      </main>
-    )
+  if (!inHand) return <NothingYet />
   return (
     <main className={list ? 'page commissioning with-list' : 'page commissioning'}>
       <CommissioningTop record={record} />

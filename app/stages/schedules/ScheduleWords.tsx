@@ -7,7 +7,7 @@ export function ScheduleWords({ schedule }: { schedule: Schedule }) {
     <section className="words" aria-label="Notes to this table">
       {missing.length > 0 && (
         <>
-          <h3>Not known</h3>
+          <h2>Not known</h2>
           <ul>
             {missing.map((m) => (
               <li key={m.reason}>{missingWords(m)}</li>
@@ -15,7 +15,7 @@ export function ScheduleWords({ schedule }: { schedule: Schedule }) {
           </ul>
         </>
       )}
-      <h3>What the figures stand on</h3>
+      <h2>What the figures stand on</h2>
       <ul>
         {schedule.notes.map((note) => (
           <li key={note}>{note}</li>
