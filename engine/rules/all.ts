@@ -1,6 +1,7 @@
 import { alternatorLoad } from './alternatorload'
 import { arrayConductor } from './arrayconductor'
 import { arrayCurrent } from './arraycurrent'
+import { bareArray } from './barearray'
 import { barLoad } from './barload'
 import { breaking } from './breaking'
 import { breakingVoltage } from './breakingvoltage'
@@ -99,6 +100,7 @@ export const RULES: readonly Rule[] = [
   dischargeLimit,
   alternatorLoad,
   stringVoltage,
+  bareArray,
   stringFuse,
   arrayConductor,
   arrayCurrent,

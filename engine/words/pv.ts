@@ -8,6 +8,17 @@ export const pvWords: Readonly<Record<string, Wording>> = {
     text: `With cells at ${numberFact(f, 'hot', '°C')} ${listed(listFact(f, 'arrays').map((id) => partName(d, id)))} ${listFact(f, 'arrays').length === 1 ? 'gives' : 'give'} ${amount(f, 'actual')} at most power; ${partName(d, textFact(f, 'controller'))} needs ${amount(f, 'limit')} to charge.`,
     todo: 'Put more modules in series, as far as the cold voltage allows.',
   }),
+  V6: (f, d) => {
+    const array = partName(d, textFact(f, 'array'))
+    const open = f.actual
+      ? ` With the battery off, up to ${amount(f, 'actual')} of the array stand on everything there, at ${numberFact(f, 'coldest', '°C')}.`
+      : ''
+    return {
+      title: 'Array without a controller',
+      text: `${array} is joined straight to a circuit of ${amount(f, 'limit')}: nothing ends the charge.${open}`,
+      todo: 'Put a solar controller between them.',
+    }
+  },
   V3: (f, d) => {
     const part = partName(d, textFact(f, 'part'))
     const fitted = Number(f.facts.fitted ?? 0)

@@ -7,9 +7,9 @@ import {
   stringFuseRange,
 } from '../../../engine/tables/pvfactors'
 import type { JoinWords } from '../../build'
-import { bench, told } from './bench'
+import { bench, findings, told } from './bench'
 
-const PV = ['V1', 'V2', 'V3', 'V4', 'V5']
+const PV = ['V1', 'V2', 'V3', 'V4', 'V5', 'V6']
 
 /** The bench with an array and its controller, which feeds the block's third way. */
 const array = (values: Values = {}, controller: Values = {}, run: JoinWords = {}) =>
@@ -158,5 +158,24 @@ describe('two arrays in series, each a part of its own', () => {
     expect(told(inSeries(8.8, { pvMinV: 31 }), 'V2')).toEqual([])
     expect(told(inSeries(8.8, { pvMaxV: 47.9 }), 'V1')).toEqual(['V1 danger T5'])
     expect(told(inSeries(8.8, { pvMaxV: 48 }), 'V1')).toEqual([])
+  })
+})
+
+describe('V6, an array with no controller', () => {
+  const straight = (to: string) =>
+    array()
+      .part('pv-array', 'G6', { vocV: 22, iscA: 3, vmpV: 18.5, impA: 2.8, vocPerKelvin: -0.3, maxFuseA: 15 })
+      .join('G6.+', to, { number: 'W15', size: '4mm2', lengthM: 1 })
+      .join('G6.-', 'G1.-', { number: 'W16', size: '4mm2', lengthM: 1 })
+
+  test('straight on the battery, and on the input of a controller', () => {
+    expect(told(straight('F1.2'), 'V6')).toEqual(['V6 danger G6'])
+    expect(told(straight('T5.pv+'), 'V6')).toEqual([])
+  })
+
+  test('what it puts on everything there: 22 V · (1 + 0.30 % · 30 K) at −5 °C', () => {
+    const [finding] = findings(straight('F1.2').build(), 'V6')
+    expect(finding?.actual?.value).toBeCloseTo(23.98, 9)
+    expect(finding?.limit?.value).toBe(12)
   })
 })

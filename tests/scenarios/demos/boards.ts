@@ -4,7 +4,7 @@ import { Board } from './board'
 import { Draft } from './draft'
 
 /**
- * Training boards. Invented. Thirty-one small circuits on the wall of a workshop, each a system of its own with one thing wrong,
+ * Training boards. Invented. Thirty-two small circuits on the wall of a workshop, each a system of its own with one thing wrong,
  * so that an apprentice sees one finding at a time: what is planted on one board does not change the others.
  */
 export function boards(): Design {
@@ -406,6 +406,23 @@ export const BOARDS: readonly BoardSource[] = [
         lamp: { continuous: false },
         words: { bunched: 7 },
       })
+    },
+  },
+  {
+    what: 'the array is joined to the battery without a controller',
+    rule: 'V6',
+    build: (b) => {
+      const { g, f } = b.sound()
+      const a = b.part('pv-array', 'G', 'Array', {
+        vocV: 22,
+        iscA: 3.2,
+        vmpV: 18.5,
+        impA: 3,
+        vocPerKelvin: -0.3,
+        maxFuseA: 10,
+      })
+      b.run(`${a}.+`, `${f}.2`, '14awg', 1)
+      b.back(`${a}.-`, `${g}.-`, '14awg', 1)
     },
   },
 ]
