@@ -16,4 +16,6 @@ export interface SheetLink extends Area {
   readonly sheet: number
   /** Key of another section of the same pack in which `sheet` counts; where the pack lacks it the link leads nowhere. */
   readonly section?: string
+  /** Where the number of the page that it leads to is to be printed, ending there, and how high. */
+  readonly number?: { readonly at: readonly [Millimetres, Millimetres]; readonly height: Millimetres }
 }

@@ -30,9 +30,16 @@ export function coverSheet(cover: Cover, pageOf: (chapter: number) => number): S
       ...moved(rows.marks, x, top + title.h),
       ...moved(find.marks, x, below),
     ],
-    links: (find.links ?? []).map((l) => ({ ...l, x: l.x + x, y: l.y + below })),
+    links: (find.links ?? []).map((l) => linkMoved(l, x, below)),
   }
 }
+
+const linkMoved = ({ number, ...link }: SheetLink, x: Millimetres, y: Millimetres): SheetLink => ({
+  ...link,
+  x: link.x + x,
+  y: link.y + y,
+  ...(number ? { number: { ...number, at: [number.at[0] + x, number.at[1] + y] } } : {}),
+})
 
 function rowBlock(label: string, value: string, width: Millimetres): FlowBlock[] {
   const at = 46
@@ -68,7 +75,15 @@ function findBlock({ find }: Cover, width: Millimetres, pageOf: (chapter: number
         weight: height > BODY ? 'bold' : 'regular',
       }),
     )
-    links.push({ x: 0, y, w: width, h, sheet: Math.max(0, pageOf(n)), section: 'handover' })
+    links.push({
+      x: 0,
+      y,
+      w: width,
+      h,
+      sheet: Math.max(0, pageOf(n)),
+      section: 'handover',
+      number: { at: [width, y + h / 2 + height / 2], height },
+    })
     y += h + 1.4
   }
   if (urgent) row(urgent.chapter, urgent.question, 15, CHAPTER - 1, 'danger')

@@ -1,7 +1,9 @@
+import { textMark } from '../block'
 import type { Sheet } from '../sheet'
 import { type Bookmark, sectionBookmark } from './bookmarks'
 import { type Chapter, chaptersOf, type MadeSection } from './chapters'
 import { contentsPages } from './contentspage'
+import { type PackWords, packWords } from './packwords'
 import { numbered } from './pagenumber'
 import { PACK_READERS, type PackContext, type PackReader } from './section'
 
@@ -19,6 +21,7 @@ export interface Pack {
  * Sections without sheets are left out. Pure. Cost: that of the sheets.
  */
 export function assemble(reader: PackReader, made: readonly MadeSection[], context: PackContext): Pack {
+  const w = packWords(reader, context.design)
   const covers = chaptersOf(
     made.filter((m) => m.section.cover),
     context,
@@ -29,7 +32,7 @@ export function assemble(reader: PackReader, made: readonly MadeSection[], conte
   )
   const before = pagesIn(covers)
   const contents = (pages: number) =>
-    contentsPages(context.design, reader, outline(others, before + pages), context.paper)
+    contentsPages(context.design, reader, outline(others, before + pages, w), context.paper)
   // How many sheets the contents take does not hang on where they lead.
   const pages = contents(0).length
   const front: Chapter = { sheets: contents(pages), sections: [] }
@@ -44,11 +47,11 @@ export function assemble(reader: PackReader, made: readonly MadeSection[], conte
   )
   return {
     title: PACK_READERS[reader],
-    sheets: sheets.map((s, i) => numbered(s, i + 1, sheets.length)),
+    sheets: sheets.map((s, i) => numbered(s, w.page(`${i + 1}`, `${sheets.length}`))),
     bookmarks: [
-      ...outline(covers, 0),
-      sectionBookmark('Contents', front.sheets, before),
-      ...outline(others, before + pages),
+      ...outline(covers, 0, w),
+      sectionBookmark(w.contents, front.sheets, before),
+      ...outline(others, before + pages, w),
     ],
     counts: new Map(placed.map((p) => [p.key, p.count])),
   }
@@ -57,7 +60,7 @@ export function assemble(reader: PackReader, made: readonly MadeSection[], conte
 const pagesIn = (chapters: readonly Chapter[]): number =>
   chapters.reduce((sum, c) => sum + c.sheets.length, 0)
 
-function outline(chapters: readonly Chapter[], first: number): Bookmark[] {
+function outline(chapters: readonly Chapter[], first: number, w: PackWords): Bookmark[] {
   let page = first
   return chapters.flatMap(({ sheets, sections }) => {
     const start = page
@@ -65,7 +68,7 @@ function outline(chapters: readonly Chapter[], first: number): Bookmark[] {
     return sections.map(({ section, at, count }) => {
       const own = sheets.slice(at, at + count)
       const named = section.schedule ? own.map((s) => ({ ...s, title: section.title })) : own
-      return sectionBookmark(section.title, named, start + at)
+      return sectionBookmark(section.key === 'handover' ? w.living : section.title, named, start + at)
     })
   })
 }
@@ -76,5 +79,8 @@ function shiftedBy(sheet: Sheet, pages: number, pageOf: (section: string) => num
     const first = section === undefined ? pages : pageOf(section)
     return first === undefined ? [] : [{ ...link, sheet: link.sheet + first }]
   })
-  return { ...sheet, links }
+  const numbers = links.flatMap(({ sheet: to, number }) =>
+    number ? [textMark(...number.at, { text: `${to + 1}`, height: number.height }, { anchor: 'end' })] : [],
+  )
+  return { ...sheet, marks: [...sheet.marks, ...numbers], links }
 }

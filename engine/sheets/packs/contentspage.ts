@@ -3,20 +3,16 @@ import type { Design } from '../../model/design'
 import type { Millimetres } from '../../units'
 import { LARGE, textMark, USUAL } from '../block'
 import { columnWidth, type FlowBlock, type FlowPage, flow, heading, paragraph } from '../flow'
+import { AREA, PAGE, pageMarks } from '../handover/page'
+import { CHAPTER, leading, lines } from '../handover/type'
 import { cutTo, widthOf } from '../measure'
 import type { Area, PaperSize } from '../paper'
 import { pageOf } from '../schedules/page'
 import type { Sheet } from '../sheet'
 import type { Bookmark } from './bookmarks'
+import { type PackWords, packWords } from './packwords'
 import { PACK_READERS, type PackReader } from './section'
 import { tableForm } from './tableform'
-
-/** The customer reads larger type. */
-const HEIGHT: Readonly<Record<PackReader, Millimetres>> = {
-  designer: USUAL,
-  workshop: USUAL,
-  customer: LARGE,
-}
 
 /** Widest column whose lines the eye can follow to the number, and most columns on one page. */
 const WIDEST: Millimetres = 190
@@ -29,19 +25,20 @@ export function contentsPages(
   bookmarks: readonly Bookmark[],
   paper: PaperSize,
 ): readonly Sheet[] {
-  // The customer's own pages are upright.
-  const page = pageOf(reader === 'customer' ? 'A4-portrait' : tableForm(paper))
-  const pages = setIn(bookmarks, reader, page.area)
+  if (reader === 'customer') return customersContents(design, bookmarks)
+  const page = pageOf(tableForm(paper))
+  const w = packWords(reader, design)
+  const pages = setIn(bookmarks, w, page.area)
   return pages.map(({ marks, links }, i): Sheet => {
     const words = {
       documentType: PACK_READERS[reader],
-      subtitle: 'Contents',
+      subtitle: w.contents,
       number: i + 1,
       of: pages.length,
       date: design.settings.date,
     }
     return {
-      title: 'Contents',
+      title: w.contents,
       w: page.paper.w,
       h: page.paper.h,
       marks: [...page.base(design, words), ...marks],
@@ -50,37 +47,51 @@ export function contentsPages(
   })
 }
 
+/** As the chapters of the handover are set: large, upright, in their language. */
+function customersContents(design: Design, bookmarks: readonly Bookmark[]): Sheet[] {
+  const w = packWords('customer', design)
+  const head = leading(lines(w.contents, AREA.w, { height: CHAPTER, weight: 'bold', after: 4 }))
+  const pages = flow([...head, ...blocksOf(bookmarks, w, AREA.w, LARGE)], AREA, 1)
+  return pages.map(({ marks, links }) => ({
+    title: w.contents,
+    w: PAGE.w,
+    h: PAGE.h,
+    marks: [...pageMarks(design, [{ title: w.contents, number: null }]), ...marks],
+    links,
+  }))
+}
+
 /** In as few columns as one page allows. */
-function setIn(bookmarks: readonly Bookmark[], reader: PackReader, area: Area): FlowPage[] {
+function setIn(bookmarks: readonly Bookmark[], w: PackWords, area: Area): FlowPage[] {
   let pages: FlowPage[] = []
   for (let columns = Math.ceil(area.w / WIDEST); columns <= MOST_COLUMNS; columns++) {
     const width = columnWidth(area, columns)
-    pages = flow(blocksOf(bookmarks, reader, width), area, columns)
+    pages = flow([heading(w.contents, width), ...blocksOf(bookmarks, w, width, USUAL)], area, columns)
     if (pages.length === 1) break
   }
   return pages
 }
 
-function blocksOf(bookmarks: readonly Bookmark[], reader: PackReader, width: Millimetres): FlowBlock[] {
-  const height = HEIGHT[reader]
+function blocksOf(
+  bookmarks: readonly Bookmark[],
+  w: PackWords,
+  width: Millimetres,
+  height: Millimetres,
+): FlowBlock[] {
   return [
-    heading('Contents', width),
-    ...bookmarks.flatMap(({ title, page, under }): FlowBlock[] => {
+    ...bookmarks.flatMap(({ title, page, under }, i): FlowBlock[] => {
       const own = row(title, page, { width, height, indent: 0, bold: true })
       const sheets = under.every((u) => /^Sheet \d+$/.test(u.title)) ? [] : under
       return [
+        ...(bookmarks[i - 1]?.title === w.living
+          ? [{ h: height * 2, marks: [] }, heading(w.others, width)]
+          : []),
         { ...own, leads: sheets.length > 0 },
         ...sheets.map((u) => row(u.title, u.page, { width, height, indent: 2 * height, bold: false })),
       ]
     }),
     { h: height, marks: [] },
-    paragraph(
-      'The design file travels inside this document, as an attachment. It opens in Loomwright.',
-      width,
-      {
-        height,
-      },
-    ),
+    paragraph(w.attached, width, { height }),
   ]
 }
 

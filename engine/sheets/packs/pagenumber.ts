@@ -5,16 +5,11 @@ import type { Sheet } from '../sheet'
 const RIGHT = 6.5
 const ABOVE_EDGE = 6.3
 
-/** A sheet with its number in the pack, and how many pages the pack has. */
-export const numbered = (sheet: Sheet, page: number, pages: number): Sheet => ({
+/** A sheet with its number in the pack: "Page 3 / 12". */
+export const numbered = (sheet: Sheet, text: string): Sheet => ({
   ...sheet,
   marks: [
     ...sheet.marks,
-    textMark(
-      sheet.w - RIGHT,
-      sheet.h - ABOVE_EDGE,
-      { text: `Page ${page} / ${pages}`, height: USUAL },
-      { anchor: 'end' },
-    ),
+    textMark(sheet.w - RIGHT, sheet.h - ABOVE_EDGE, { text, height: USUAL }, { anchor: 'end' }),
   ],
 })

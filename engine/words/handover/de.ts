@@ -140,6 +140,13 @@ export const german: HandoverWords = {
     chapter: (n) => `Kapitel ${n}`,
     notStated: 'nicht angegeben',
   },
+  pack: {
+    contents: 'Inhalt',
+    living: 'Leben mit der Anlage',
+    others: 'Für alle, die später daran arbeiten',
+    attached: 'Die Entwurfsdatei liegt diesem Dokument als Anhang bei. Sie öffnet sich in Loomwright.',
+    page: (n, of) => `Seite ${n} / ${of}`,
+  },
   emergency: {
     first: 'In dieser Reihenfolge',
     engine: (name) => `Motor abstellen. (${name} lädt, solange er läuft.)`,

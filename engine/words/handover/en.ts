@@ -73,6 +73,13 @@ export const english: HandoverWords = {
     chapter: (n) => `Chapter ${n}`,
     notStated: 'not stated',
   },
+  pack: {
+    contents: 'Contents',
+    living: 'Living with the system',
+    others: 'For whoever works on it next',
+    attached: 'The design file travels inside this document, as an attachment. It opens in Loomwright.',
+    page: (n, of) => `Page ${n} / ${of}`,
+  },
   emergency: {
     first: 'In this order',
     engine: (name) => `Stop the engine. (${name} goes on charging as long as it runs.)`,

@@ -56,6 +56,14 @@ export interface HandoverWords {
     readonly chapter: (n: string) => string
     readonly notStated: string
   }
+  /** The pack as a whole: its contents, its page numbers. */
+  readonly pack: {
+    readonly contents: string
+    readonly living: string
+    readonly others: string
+    readonly attached: string
+    readonly page: (n: string, of: string) => string
+  }
   readonly emergency: {
     readonly first: string
     readonly engine: (name: string) => string

@@ -37,10 +37,10 @@ test('the van: each block stands once, with the fuse that feeds it and the fuses
     'Several on Rear block (F7) are dead',
   ])
   expect(shared[1]!.first).toContain('S1')
-  expect(shared[1]!.fuses.map((f) => [f.rating, f.remark])).toEqual([
-    ['100 A', 'skilled person'],
-    ['3 A', 'feeds the relay'],
-    ['50 A', 'feeds the relay, skilled person'],
+  expect(shared[1]!.fuses.map((f) => [f.text, f.remark])).toEqual([
+    ['Main distribution (F3), way 2 “Loads”', 'skilled person'],
+    ['Always-on block (F6), way 5 “Loads master”', 'feeds the relay'],
+    ['Main distribution (F3), way 4 “Always on”', 'feeds the relay, skilled person'],
   ])
   const pump = finderOf('veterinary-van.json').find((p) => p.title === 'Water pump (M1)')!
   expect(pump.fuses.map((f) => f.rating)).toEqual(['15 A'])

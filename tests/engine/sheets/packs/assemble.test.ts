@@ -108,6 +108,35 @@ describe('contents', () => {
   })
 })
 
+describe('the customer’s pack', () => {
+  const words = ({ marks }: Sheet): string[] => marks.flatMap((m) => (m.is === 'text' ? [m.text] : []))
+  const inLanguage = (language: string) =>
+    packOf({ ...trailer(), handover: { language } }, 'customer', usualContents('customer'))
+
+  test('is headed and numbered in the language of the handover', () => {
+    const german = inLanguage('de')
+    const pages = german.sheets.length
+    for (const [i, s] of german.sheets.entries()) expect(words(s)).toContain(`Seite ${i + 1} / ${pages}`)
+    const titles = german.bookmarks.map((b) => b.title)
+    expect(titles).toContain('Inhalt')
+    expect(titles).toContain('Leben mit der Anlage')
+    expect(inLanguage('en').bookmarks.map((b) => b.title)).toContain('Contents')
+  })
+
+  test('says on its cover on which page each chapter begins', () => {
+    const { sheets } = inLanguage('en')
+    const [cover] = sheets
+    expect(cover!.links).toHaveLength(13)
+    for (const [i, { sheet, number }] of cover!.links.entries()) {
+      expect(words(sheets[sheet]!).some((t) => t.startsWith(`${i + 1}. `))).toBe(true)
+      const there = cover!.marks.find(
+        (m) => m.is === 'text' && m.at[0] === number!.at[0] && m.at[1] === number!.at[1],
+      )
+      expect(there).toMatchObject({ text: `${sheet + 1}`, anchor: 'end' })
+    }
+  })
+})
+
 test('sections of schedules go by key and title of their schedules', () => {
   const design = trailer()
   const { answers } = analyse(design)
