@@ -2,6 +2,7 @@ import type { Answers } from '../calc/answers'
 import { boxOf, symbolOf } from '../kinds/place'
 import type { Design, Part, SheetText } from '../model/design'
 import type { Flag } from './flags'
+import { mainsWalls } from './mainswalls'
 import { natureIn } from './nature'
 import { outlinesOf } from './outlines'
 import { obstacleOf, placePartLabels } from './placeparts'
@@ -53,7 +54,8 @@ export function layoutOf(
   let partLabels = placePartLabels(design, parts, answers, texts)
   const outlines = outlinesOf(design, parts, partLabels, texts)
   const words = [...texts, ...outlines.map((o) => o.name)]
-  const solid = [...blocks, ...words.map((t, i) => ({ ...obstacleOf(t, i), id: `words ${i}` }))]
+  const walls = mainsWalls(design, parts, outlines).map((area, i) => ({ id: `mains ${i}`, ...area }))
+  const solid = [...blocks, ...walls, ...words.map((t, i) => ({ ...obstacleOf(t, i), id: `words ${i}` }))]
   const around = (labels: readonly SceneLabel[], before: readonly SceneConductor[]) =>
     wiresOf(design, shown, natureOf, [...solid, ...labels.map(obstacleOf)], flags, before)
 

@@ -10,7 +10,9 @@ import { arrangeEdit } from '../../../engine/sheets/arrangedesign'
 import { extentOf } from '../../../engine/sheets/extent'
 import { sceneOf } from '../../../engine/sheets/makescene'
 import { piecesRound } from '../../../engine/sheets/outlinepieces'
-import type { Area } from '../../../engine/sheets/paper'
+import { type Area, PAPERS } from '../../../engine/sheets/paper'
+import { paperDrawings } from '../../../engine/sheets/paperdrawings'
+import { drawingArea } from '../../../engine/sheets/sheetbase'
 import { sceneText } from '../../../engine/sheets/sheettexts'
 import { outlineEdit } from '../../../engine/sheets/zonedesign'
 
@@ -111,6 +113,24 @@ describe('round mains', () => {
         expect(name.marks.filter((m) => m.is === 'line' && m.closed)).toHaveLength(2)
       }
     })
+
+  test('on paper, no conductor of another voltage runs through an outline that holds one part', () => {
+    const { power } = paperDrawings(d, answers, 'single-line', drawingArea(PAPERS.A3))
+    const alone = power.drawings.flatMap(({ layout }) =>
+      layout.outlines
+        .filter((o) => o.zone === null && layout.parts.filter((p) => contains(o, p)).length === 1)
+        .map((outline) => ({ outline, conductors: layout.conductors.filter((c) => c.nature !== 'mains') })),
+    )
+    expect(alone.length).toBeGreaterThan(0)
+    for (const { outline, conductors } of alone)
+      for (const { id, points } of conductors)
+        for (const [i, [x2, y2]] of points.slice(1).entries()) {
+          const [x1, y1] = points[i]!
+          const [x, y] = [Math.min(x1, x2), Math.min(y1, y2)]
+          const run = { x, y, w: Math.abs(x2 - x1) + 1e-3, h: Math.abs(y2 - y1) + 1e-3 }
+          expect(crosses(outline, run), id).toBe(false)
+        }
+  })
 })
 
 test('no conductor and no words run through a text or the name of an outline', () => {
