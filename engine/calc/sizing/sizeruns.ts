@@ -1,6 +1,7 @@
 import type { ConductorId, Design } from '../../model/design'
 import type { RuleSet } from '../../tables/rulesets'
 import type { Ohms } from '../../units'
+import type { RunAnswer } from '../answers'
 import { polesOf } from '../network'
 import { runsOf } from '../runs'
 import type { States } from '../states'
@@ -111,7 +112,13 @@ function allNeeds({ design, ruleSet, laid, free }: SizingCase) {
       behind.amps <= most ? behind : { amps: 0, guards: [] },
     )
     if ('notChecked' in found) unsized.push({ conductor: conductor.id, because: found })
+    else if (found.length === 0 && isUnlimited(run))
+      unsized.push({ conductor: conductor.id, because: { key: 'no-limit' } })
     else needs.set(conductor.id, found)
   }
   return { needs, unsized }
 }
+
+/** May a fault bring in what nothing limits? Then "no current in use" says nothing of its size. */
+const isUnlimited = ({ from, to }: RunAnswer): boolean =>
+  [from, to].some((end) => 'value' in end && end.value.amps === 'unlimited')

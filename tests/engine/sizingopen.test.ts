@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest'
+import { sizeIt } from '../../engine/calc/sizing/sizeit'
+import { design } from '../build'
+
+/** A battery lead to a charger whose other pole is not joined yet: no current in use, and nothing limits a fault. */
+const half = design()
+  .part('starting-battery', 'G1')
+  .part('alternator-charger', 'T1', {})
+  .join('G1.+', 'T1.in+', { lengthM: 3 })
+
+test('a lead that no current uses yet and no device guards gets no size', () => {
+  const sizing = sizeIt(half.build(), 'all')
+  if ('infeasible' in sizing) throw new Error('nothing can be chosen')
+  expect(sizing.changes).toEqual([])
+  expect(sizing.kept).toEqual([{ conductor: 'c1', because: { key: 'no-limit' } }])
+})
+
+test('behind a fuse it is sized for what the fuse lets through', () => {
+  const of = design()
+    .part('starting-battery', 'G1')
+    .part('fuse-bolt-in', 'F1', { ratingA: 60 })
+    .part('alternator-charger', 'T1')
+    .join('G1.+', 'F1.1', { lengthM: 0.1 })
+    .join('F1.2', 'T1.in+', { lengthM: 3 })
+    .build()
+  const sizing = sizeIt(of, 'all')
+  if ('infeasible' in sizing) throw new Error('nothing can be chosen')
+  const behind = sizing.choices.find((c) => 'conductor' in c && c.conductor === 'c2')
+  expect(behind?.because.key).toBe('device')
+})
