@@ -13,13 +13,13 @@ import type { Prepared } from './prepare'
 import type { Solved, State } from './solved'
 
 /**
- * Drops of every device that draws, at their greatest over the throws of changeovers, with every make contact
- * closed. Key `${part}/${device}`. Outputs that hold a voltage supply as batteries do in circuits without one. A drop
+ * Drops of every device that draws, at their greatest over all positions of the contacts: with one of two ways side by
+ * side switched off, the other carries all of it. Key `${part}/${device}`. Outputs that hold a voltage supply as batteries do in circuits without one. A drop
  * that leans on a missing size or length, or on a device of unknown size, is not checked.
  */
 export function dropsOf(design: Design, ruleSet: RuleSet, states: readonly State[]): Map<string, DropAnswer> {
   const answers = new Map<string, DropAnswer>()
-  for (const state of states) if (!state.opened) addDrops(design, ruleSet, state, answers)
+  for (const state of states) addDrops(design, ruleSet, state, answers)
   return answers
 }
 

@@ -288,3 +288,22 @@ describe('K7, a network in which not every short circuit was tried', () => {
     expect(large({ breakingKA: 1 })).toEqual(['K1 danger F2', 'K7 not-checked F1'])
   })
 })
+
+test('E1: of two switches side by side one is off: the long way carries all of it', () => {
+  // By hand: 20 A over 12 m of 10 mm², 1.82 mΩ/m at 20 °C, warm 70 °C × 1.1965: 0.52 V, 4.4 % of 12 V; with both on nearly nothing.
+  const lamp = (lengthM: number, service = 'critical') =>
+    design({ systemV: 12, ruleSet: 'metric-automotive' })
+      .part('battery', 'G1', { capacityAh: 100, dischargeA: 100, chargeA: 50, internalMOhm: 4 })
+      .part('fuse-bolt-in', 'F1', { ratingA: 40, breakingKA: 10, breakingV: 32 })
+      .part('panel-switch', 'S1', { ratingA: 40 })
+      .part('panel-switch', 'S2', { ratingA: 40 })
+      .part('lamp', 'E1', { currentA: 20, service })
+      .join('G1.+', 'F1.1', { size: '50mm2', lengthM: 0.1 })
+      .join('F1.2', 'S1.1', { size: '10mm2', lengthM: 0.1 })
+      .join('F1.2', 'S2.1', { size: '10mm2', lengthM })
+      .join('S1.2', 'E1.+', { size: '10mm2', lengthM: 0.1 })
+      .join('S2.2', 'E1.+', { size: '10mm2', lengthM: 0.1 })
+      .join('E1.-', 'G1.-', { size: '50mm2', lengthM: 0.1 })
+  expect(told(lamp(12), 'E1')).toEqual(['E1 warning W3 E1'])
+  expect(told(lamp(2), 'E1')).toEqual([])
+})
