@@ -7,7 +7,7 @@ import type { Millimetres } from '../../units'
 import { entryNotes, expectedWords, foundWords, STATE_WORDS, whoWhen } from '../../words/commissioning/states'
 import { LEAST, textMark, USUAL } from '../block'
 import type { FlowBlock } from '../flow'
-import { type Weight, wrapTo } from '../measure'
+import { type Weight, widthOf, wrapTo } from '../measure'
 import type { Columns } from './columns'
 
 const PITCH = LEAST * 1.5
@@ -15,9 +15,10 @@ const PITCH = LEAST * 1.5
 const LEAST_ROW: Millimetres = 8
 const PAD: Millimetres = 1
 
-/** What a row says on its left: a title, and lines below it. */
+/** What a row says on its left: a title, what it is measured with behind it where there is room, and lines below. */
 export interface RowWords {
   readonly title: string
+  readonly means: string
   readonly lines: readonly string[]
 }
 
@@ -33,9 +34,12 @@ export function readingBlock(
   const words = expectedWords(record, step, design)
   const last = entries.at(-1)
   const isBlank = last === undefined
+  const room = c.expected - 2 * PAD
+  const before = widthOf(row.title, LEAST, 'bold') + 2 * PAD
+  const isBeside = row.means !== '' && before + widthOf(row.means, LEAST) <= room
   const what = [
-    ...styled(row.title, c.expected - 2 * PAD, 'bold'),
-    ...row.lines.flatMap((text) => styled(text, c.expected - 2 * PAD)),
+    ...styled(row.title, room, 'bold'),
+    ...[isBeside ? '' : row.means, ...row.lines].flatMap((text) => styled(text, room)),
   ]
   const bounds = [
     ...styled(words.bounds, c.found - c.expected - 2 * PAD, 'bold'),
@@ -52,6 +56,7 @@ export function readingBlock(
     h: h + below.length * PITCH + (below.length > 0 ? PAD : 0) + (judged ? LEAST_ROW : 0),
     marks: [
       ...linesAt(what, c.what + PAD),
+      ...(isBeside ? linesAt(styled(row.means, room), c.what + PAD + before) : []),
       ...linesAt(bounds, c.expected + PAD),
       ...linesAt(found, c.found + PAD),
       ...linesAt(result, c.result + PAD),

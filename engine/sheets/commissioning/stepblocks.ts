@@ -67,7 +67,7 @@ function stepBlocks(
   const { title, text } = stepWords(step, design)
   const [only, ...more] = readings
   if (only && more.length === 0 && only.reading.asks === 'so' && setting === '') {
-    const row = { title: `${number}  ${title}`, lines: [text] }
+    const row = { title: `${number}  ${title}`, means: '', lines: [text] }
     return [together([{ h: 1.5, marks: [] }, ...cautions, readingBlock(design, step, only, row, c)])]
   }
   const lines = readings.map(({ reading }) => [
@@ -97,10 +97,8 @@ function stepBlocks(
     cautionBlocks(step.cautions, new Set(step.cautions), c.width - INDENT),
   )
   const rows = readings.map((r, i) => {
-    const row = {
-      title: readingWords(r.reading, design),
-      lines: lines[i]!.filter((l) => !common.includes(l)),
-    }
+    const [means, ...probes] = lines[i]!.map((l) => (common.includes(l) ? '' : l))
+    const row = { title: readingWords(r.reading, design), means: means!, lines: probes }
     return readingBlock(design, step, r, row, c)
   })
   const leads = (i: number): boolean =>

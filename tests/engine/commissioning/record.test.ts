@@ -15,6 +15,7 @@ import {
   commissioningSections,
   commissioningSheets,
 } from '../../../engine/sheets/commissioning/commissioning.section'
+import { widthOf } from '../../../engine/sheets/measure'
 import type { PackContext } from '../../../engine/sheets/packs/section'
 import { builtOtherwiseWords } from '../../../engine/words/commissioning/asbuilt'
 import { commissioningSummary } from '../../../engine/words/commissioning/summary'
@@ -259,6 +260,13 @@ test('the file of another device brings its lines, signatures last', () => {
   expect(readingIn(both, STEP, HUNG).entries[0]).toMatchObject({ signed: { name: 'B. Stone' } })
   // What the signer did not have before them is not signed.
   expect(readingIn(both, STEP, 'volts').entries[0]).toMatchObject({ signed: null, afterSigning: true })
+})
+
+test('what a reading is taken with stands behind its name where there is room, clear of it', () => {
+  const texts = commissioningSheets(drawn).flatMap((s) => s.marks.filter((m) => m.is === 'text'))
+  const name = texts.find((t) => t.text === 'Voltage at the load')!
+  const means = texts.find((t) => t.text === 'Multimeter, DC volts' && t.at[1] === name.at[1])!
+  expect(means.at[0]).toBeGreaterThan(name.at[0] + widthOf(name.text, name.height, 'bold'))
 })
 
 test('what was built otherwise is told on the record, whose figures are those of the drawing', () => {
