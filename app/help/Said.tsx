@@ -19,7 +19,7 @@ export function Said() {
           left: Math.min(at.x + 16, window.innerWidth - 340),
           top: Math.min(at.y + 16, window.innerHeight - 90),
         }
-      : { left: 230, bottom: 50 }
+      : { left: '50%', bottom: 50, transform: 'translateX(-50%)' }
   return (
     <>
       <div

@@ -1,16 +1,22 @@
 import { Ruler } from 'lucide-react'
 import {
+  type ConductorId,
   choiceWords,
+  conductorById,
   copperWords,
+  type Design,
   type Finding,
   figure,
   keptWords,
+  partById,
   type Sized,
   type SizingChoice,
   sortAccepted,
+  type TerminalRef,
   whyChosen,
 } from '../../engine'
 import { keepPoint } from '../files/points'
+import { terminalName } from '../store/join'
 import { useLatest } from '../store/latest'
 import { doEdit, useOpen } from '../store/open'
 import { say } from '../store/say'
@@ -76,10 +82,11 @@ export function SizesFound({ sized, inPart, findings, onClose }: Props) {
         <details open={changes.length === 0}>
           <summary>{many(kept.length, 'thing')} left as they are</summary>
           <ul className="choices">
-            {kept.map((k) => {
-              const words = keptWords(k, design)
-              return <li key={words}>{words}</li>
-            })}
+            {keptWords(kept, design).map((words) => (
+              <li key={words} className="words">
+                {words}
+              </li>
+            ))}
           </ul>
         </details>
       )}
@@ -110,12 +117,26 @@ function Choices({ choices }: { choices: readonly SizingChoice[] }) {
     <ul className="choices">
       {choices.map((choice) => (
         <li key={'conductor' in choice ? choice.conductor : `${choice.part}/${choice.way}`}>
-          <b>{choiceWords(choice, design)}</b>
+          <div>
+            <b>{choiceWords(choice, design)}</b>
+            {'conductor' in choice && <small>{endsOf(design, choice.conductor)}</small>}
+          </div>
           <span>{whyChosen(choice, design)}</span>
         </li>
       ))}
     </ul>
   )
+}
+
+/** "F3 way 1 → E1 positive" */
+function endsOf(design: Design, id: ConductorId): string {
+  const conductor = conductorById(design, id)
+  return conductor ? `${nameOfEnd(conductor.from)} → ${nameOfEnd(conductor.to)}` : ''
+
+  function nameOfEnd(end: TerminalRef): string {
+    const name = partById(design, end.part)?.name
+    return name ? `${terminalName(end)} (${name})` : terminalName(end)
+  }
 }
 
 const many = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`

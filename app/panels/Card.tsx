@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'react'
 import { conductorById, partById } from '../../engine'
 import { useOpen } from '../store/open'
 import { useView } from '../store/view'
@@ -28,8 +29,12 @@ export function Card() {
       ? design.texts?.find((t) => texts.has(t.id))
       : undefined
   const many = parts.size + conductors.size > 1
+  const card = useRef<HTMLElement>(null)
+  const of = zone?.id ?? oneText?.id ?? onePart?.id ?? oneRun?.id ?? (many ? 'many' : 'design')
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each thing's card is read from its head
+  useLayoutEffect(() => card.current?.scrollTo(0, 0), [of])
   return (
-    <section className="card" aria-label="Card">
+    <section ref={card} className="card" aria-label="Card">
       {zone ? (
         <ZoneCard key={zone.id} zone={zone} />
       ) : oneText ? (

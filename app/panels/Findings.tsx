@@ -19,7 +19,7 @@ export function Findings() {
   const { open, accepted } = useMemo(() => sortAccepted(design, findings), [design, findings])
   const tally = countByLevel(open)
   useEffect(() => {
-    if (shown) document.querySelector('.finding.shown')?.scrollIntoView({ block: 'nearest' })
+    if (shown) showFrom(document.querySelector<HTMLElement>('.finding.shown'))
   }, [shown])
 
   return (
@@ -66,6 +66,12 @@ export function Findings() {
       {accepted.length > 0 && <AcceptedFindings accepted={accepted} shown={shown} />}
     </section>
   )
+}
+
+/** Brings a finding into sight; one that is taller than the panel is read from its title. */
+function showFrom(row: HTMLElement | null): void {
+  row?.scrollIntoView({ block: 'nearest' })
+  row?.querySelector('.what')?.scrollIntoView({ block: 'nearest' })
 }
 
 const ordered = (findings: readonly Finding[], only: Level | null): readonly Finding[] =>

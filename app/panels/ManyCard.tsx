@@ -4,6 +4,7 @@ import { conductorById, partById } from '../../engine'
 import { COMMANDS, type CommandKey } from '../store/commands'
 import { useOpen } from '../store/open'
 import { select } from '../store/view'
+import { ManyPlace } from './ManyPlace'
 import { RunFields } from './RunFields'
 
 interface Props {
@@ -25,7 +26,7 @@ const FOR_PARTS: readonly CommandKey[] = [
   'spread-y',
 ]
 
-/** Several things at once: line them up, or set a field on all conductors. */
+/** Several things at once: line them up, say where the parts are, or set a field on all conductors. */
 export function ManyCard({ parts, conductors }: Props) {
   const design = useOpen((s) => s.design)
   const writing = useOpen((s) => s.hold === 'writing')
@@ -68,6 +69,7 @@ export function ManyCard({ parts, conductors }: Props) {
           ))}
         </fieldset>
       )}
+      {parts.length > 1 && <ManyPlace parts={parts} />}
       {first && conductors.length > 1 && (
         <>
           <Note>What you set here is set on all {conductors.length} conductors.</Note>

@@ -121,19 +121,32 @@ export function noSizeWords(no: NoSize, design: Design): string {
   }
 }
 
-/** What was left as it is, and why. */
-export function keptWords({ conductor, part, way, because }: Kept, design: Design): string {
-  const what =
-    conductor === undefined ? wayName(part ?? '', way ?? '', design) : conductorName(design, conductor)
-  const why = 'notChecked' in because ? whyNot(because, design) : KEPT[because.key]
-  const locked = 'key' in because && because.key === 'locked' && conductor === undefined
-  return `${what} is left as it is. ${locked ? 'Its rating is locked.' : why}`
+/** What was left as it is, those with one reason together: "W4, W5 and W6 are left as they are. …" */
+export function keptWords(kept: readonly Kept[], design: Design): readonly string[] {
+  const byReason = new Map<string, string[]>()
+  for (const k of kept) {
+    const why = whyKept(k, design)
+    byReason.set(why, [...(byReason.get(why) ?? []), keptName(k, design)])
+  }
+  return [...byReason].map(([why, names]) =>
+    names.length === 1
+      ? `${names[0]} is left as it is. ${why}`
+      : `${listed(names)} are left as they are. ${why}`,
+  )
+}
+
+const keptName = ({ conductor, part, way }: Kept, design: Design): string =>
+  conductor === undefined ? wayName(part ?? '', way ?? '', design) : conductorName(design, conductor)
+
+function whyKept({ conductor, because }: Kept, design: Design): string {
+  if ('notChecked' in because) return whyNot(because, design)
+  return because.key === 'locked' && conductor === undefined ? 'The rating is locked.' : KEPT[because.key]
 }
 
 const KEPT = {
-  locked: 'Its size is locked.',
-  'no-limit': 'Nothing stated limits its current.',
-  'no-standard-sizes': 'The rule set has no current for any standard size where it runs.',
+  locked: 'The size is locked.',
+  'no-limit': 'Nothing stated limits the current.',
+  'no-standard-sizes': 'The rule set has no current for any standard size in that place.',
 } as const
 
 /** "11.2 kg of copper, 5.3 kg less than now." */

@@ -32,7 +32,7 @@ test('sizes are previewed with reasons, taken as one step, and locked ones stay'
     await page.keyboard.press('s')
     await expect(sheet.getByText(/left as they are/)).toBeVisible()
     await sheet.getByText(/left as they are/).click()
-    await expect(sheet).toContainText(/W5 .*left as it is\. Its size is locked\./)
+    await expect(sheet).toContainText(/W5 .*left as it is\. The size is locked\./)
   })
 
   await test.step('taken, it is one step; undo goes back by one', async () => {
