@@ -32,7 +32,10 @@ export function Card() {
   const card = useRef<HTMLElement>(null)
   const of = zone?.id ?? oneText?.id ?? onePart?.id ?? oneRun?.id ?? (many ? 'many' : 'design')
   // biome-ignore lint/correctness/useExhaustiveDependencies: each thing's card is read from its head
-  useLayoutEffect(() => card.current?.scrollTo(0, 0), [of])
+  useLayoutEffect(() => {
+    // Newer browsers give a promise here, which an effect must not hand back.
+    card.current?.scrollTo(0, 0)
+  }, [of])
   return (
     <section ref={card} className="card" aria-label="Card">
       {zone ? (
