@@ -1,4 +1,5 @@
 import type { PlannedDevice } from '../operating/plan'
+import { LOAD_AMPS } from './practice'
 import { onlyThese, type Rig } from './rig'
 
 /** Notes on an operating point that say that something is asked too much. */
@@ -21,7 +22,7 @@ export function heaviestLoad(rig: Rig): PlannedDevice | undefined {
   return heaviest.get(rig)
 }
 
-/** The heaviest of those that a battery feeds. */
+/** The heaviest of those that a battery feeds, by more than a clamp meter tells from nothing. */
 export const heaviestOf = (rig: Rig, battery: string): PlannedDevice | undefined =>
   byWeight(rig).find((x) => bears(rig, x, battery))
 
@@ -34,7 +35,7 @@ function bears(rig: Rig, x: PlannedDevice, battery?: string): boolean {
   const point = rig.at(onlyThese(rig, [x.id]))
   if (!point.ok || !((point.devices.get(x.id)?.amps ?? 0) < 0)) return false
   if (point.notes.some((n) => TOO_MUCH.has(n.note))) return false
-  return battery === undefined || (point.devices.get(battery)?.amps ?? 0) > 0
+  return battery === undefined || (point.devices.get(battery)?.amps ?? 0) > LOAD_AMPS
 }
 
 /** What a load asks for at the system voltage, A. */

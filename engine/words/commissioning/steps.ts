@@ -75,7 +75,16 @@ const STEPS: Readonly<Record<StepTells, Telling>> = {
           title: `Fuse or breaker: ${who}`,
           text: 'With it out or off, what lies behind it is as expected. Then fit it.',
         },
-  'battery-alone': said('Battery under load: …', 'It carries a load, so that its own joints carry current.'),
+  'battery-alone': (who, { setting }) =>
+    setting.loads === 'off'
+      ? {
+          title: `Battery at rest: ${who}`,
+          text: 'No load that can be tested alone hangs on it. Its joints are not proved by this.',
+        }
+      : {
+          title: `Battery under load: ${who}`,
+          text: 'It carries a load, so that its own joints carry current.',
+        },
   'alternator-alone': said('Alternator: …', 'Engine at fast idle.'),
   'charger-alone': said(
     'Source alone: …',

@@ -54,6 +54,19 @@ describe.each(DEMOS)('%s', (name) => {
     }
   })
 
+  it('says of a battery that it carries a load only where a clamp meter shows it', () => {
+    const alone = steps.filter((s) => s.tells === 'battery-alone')
+    expect(alone.length).toBeGreaterThan(0)
+    for (const s of alone) {
+      const amps = s.readings.find((r) => r.asks === 'current')?.expected
+      const { title } = stepWords(s, d)
+      if (s.setting.loads === 'off') expect(title).toMatch(/^Battery at rest: /)
+      else expect(title).toMatch(/^Battery under load: /)
+      expect(amps === undefined).toBe(s.setting.loads === 'off')
+      if (amps?.is === 'figure') expect(amps.usual, s.key).toBeGreaterThan(0.2)
+    }
+  })
+
   it('goes through the groups in their order, with keys of their own', () => {
     const order = steps.map((s) => STEP_GROUPS.indexOf(s.group))
     expect(order).toEqual([...order].sort((a, b) => a - b))
