@@ -8,7 +8,7 @@ import { PX } from './scale'
 /** Least size of type, CSS px on the page, to write in. */
 const LEAST_PX = 14
 
-/** Writing in place: Ctrl + Enter or leaving it stores the text, Escape drops what was written. */
+/** Writing in place: Ctrl + Enter or leaving it stores the text. Escape keeps a new text too, and an old one as it was. */
 export const Pen = memo(function Pen() {
   const pen = useView((s) => s.pen)
   return pen && <Field key={pen.id ?? 'new'} id={pen.id} x={pen.at[0]} y={pen.at[1]} />
@@ -35,10 +35,11 @@ function Field({ id, x, y }: { id: string | null; x: number; y: number }) {
       onBlur={(e) => !dropped.current && writeDown(e.currentTarget.value)}
       onKeyDown={(e) => {
         e.stopPropagation()
-        if (e.key === 'Escape') {
+        if (e.key === 'Escape' && id !== null) {
           dropped.current = true
           setPen(null)
-        } else if (e.key === 'Enter' && (e.ctrlKey || e.metaKey)) e.currentTarget.blur()
+        } else if (e.key === 'Escape' || (e.key === 'Enter' && (e.ctrlKey || e.metaKey)))
+          e.currentTarget.blur()
       }}
     />
   )

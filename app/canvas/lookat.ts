@@ -27,6 +27,7 @@ export function useLookAt(): void {
       void flow.zoomTo(flow.getZoom() * wish.by)
       return
     }
+    if (wish.at === 'view' && isPeopled(flow)) return
     const box = boxFor(seenDesign(), wish)
     if (!box) {
       // An empty sheet is looked at in the size that drawing is done in, whatever lay there before.
@@ -36,7 +37,7 @@ export function useLookAt(): void {
     const bounds = rectOf(box)
     const calm = window.matchMedia('(prefers-reduced-motion: reduce)').matches
     const duration = calm ? 0 : 220
-    if (wish.at === 'all') {
+    if (wish.at === 'all' || wish.at === 'view') {
       void flow.fitBounds(bounds, { padding: 0.03, duration })
       return whenLaidOut(() => {
         const whole = boxFor(seenDesign(), wish)
@@ -85,6 +86,24 @@ function whenLaidOut(look: () => void): () => void {
   return () => over.abort()
 }
 
+/** Does the sheet as it lies show a fair part of what the view has to show? */
+function isPeopled(flow: ReturnType<typeof useReactFlow<PartNodeType>>): boolean {
+  const design = seenDesign()
+  const { view } = useView.getState()
+  const shown = design.parts.filter((p) => isShown(p, view, design.conductors))
+  const sheet = document.querySelector('[data-canvas]')?.getBoundingClientRect()
+  if (!sheet || shown.length === 0) return true
+  const there = shown.filter((p) => {
+    const { x, y, w, h } = boxOf(p)
+    const at = flow.flowToScreenPosition({ x: (x + w / 2) * PX, y: (y + h / 2) * PX })
+    return at.x >= sheet.left && at.x <= sheet.right && at.y >= sheet.top && at.y <= sheet.bottom
+  })
+  return there.length >= Math.min(shown.length, FEW)
+}
+
+/** So many parts in sight are something to go on with. */
+const FEW = 3
+
 /** Is all of it on the sheet as it lies, at a size that can be read? */
 function inSight(flow: ReturnType<typeof useReactFlow<PartNodeType>>, box: Rect): boolean {
   const sheet = document.querySelector('[data-canvas]')?.getBoundingClientRect()
@@ -115,7 +134,7 @@ function boxFor(design: Design, wish: Exclude<LookAt, { at: 'zoom' }>): Box | nu
   if (wish.at === 'box') {
     take(wish.box.x, wish.box.y)
     take(wish.box.x + wish.box.w, wish.box.y + wish.box.h)
-  } else if (wish.at === 'all') {
+  } else if (wish.at === 'all' || wish.at === 'view') {
     const { view } = useView.getState()
     for (const p of design.parts) if (isShown(p, view, design.conductors)) takePart(p.id)
     if (scene) {

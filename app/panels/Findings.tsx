@@ -1,11 +1,13 @@
 import { useEffect, useMemo, useState } from 'react'
-import { type Finding, LEVEL_WORDS, type Level, sortAccepted } from '../../engine'
+import { LEVEL_WORDS, type Level, sentence, sortAccepted } from '../../engine'
 import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { countByLevel, LEVELS } from '../store/tally'
 import { useView } from '../store/view'
 import { AcceptedFindings } from './AcceptedFindings'
+import { FindingGroup } from './FindingGroup'
 import { FindingRow } from './FindingRow'
+import { listed } from './findinglist'
 import { LevelMark } from './LevelMark'
 
 /** All findings, the gravest first, with a switch for each level; those that were accepted stand apart at the end. */
@@ -18,6 +20,7 @@ export function Findings() {
   const [only, setOnly] = useState<Level | null>(null)
   const { open, accepted } = useMemo(() => sortAccepted(design, findings), [design, findings])
   const tally = countByLevel(open)
+  const rows = useMemo(() => listed(open, only, (f) => sentence(f, design).title), [open, only, design])
   useEffect(() => {
     if (shown) showFrom(document.querySelector<HTMLElement>('.finding.shown'))
   }, [shown])
@@ -48,9 +51,13 @@ export function Findings() {
         </p>
       )}
       <ol>
-        {ordered(open, only).map((f) => (
-          <FindingRow key={f.key} finding={f} shown={shown === f.key} />
-        ))}
+        {rows.map((row) =>
+          row.is === 'one' ? (
+            <FindingRow key={row.finding.key} finding={row.finding} shown={shown === row.finding.key} />
+          ) : (
+            <FindingGroup key={row.title} findings={row.findings} shown={shown} />
+          ),
+        )}
       </ol>
       {!open.length && !failure && (
         <p className="quiet">
@@ -73,8 +80,3 @@ function showFrom(row: HTMLElement | null): void {
   row?.scrollIntoView({ block: 'nearest' })
   row?.querySelector('.what')?.scrollIntoView({ block: 'nearest' })
 }
-
-const ordered = (findings: readonly Finding[], only: Level | null): readonly Finding[] =>
-  LEVELS.filter((level) => only === null || only === level).flatMap((level) =>
-    findings.filter((f) => f.level === level),
-  )

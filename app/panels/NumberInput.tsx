@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
 import type { Unit } from '../../engine'
+import { say } from '../store/say'
 import { readNumber } from './readnumber'
 
 interface Props {
@@ -28,7 +29,17 @@ export function NumberInput(props: Props) {
   useEffect(() => {
     setText(shown(value))
     setWrong(null)
+    refused.current = null
   }, [value])
+
+  /** What was typed and could not be kept; told when the field goes with its card. */
+  const refused = useRef<string | null>(null)
+  useEffect(
+    () => () => {
+      if (refused.current !== null) say(refused.current)
+    },
+    [],
+  )
 
   /** Set while the field is left by a key that has dealt with the text already. */
   const settled = useRef(false)
@@ -36,6 +47,7 @@ export function NumberInput(props: Props) {
   const commit = (): boolean => {
     const read = readNumber(text, props)
     setWrong(read.wrong)
+    refused.current = read.wrong && `“${text}” was not kept. ${read.wrong}.`
     if (read.wrong === null && read.value !== value) onChange(read.value)
     return read.wrong === null
   }
@@ -50,6 +62,7 @@ export function NumberInput(props: Props) {
     e.stopPropagation()
     setText(shown(value))
     setWrong(null)
+    refused.current = null
     leave(e.currentTarget)
   }
   return (

@@ -28,6 +28,8 @@ export type Stage = 'drawing' | 'schedules' | 'bench' | 'commissioning' | 'hando
 /** Where the canvas should look next. A new object each time, so that asking twice works twice. */
 export type LookAt =
   | { readonly at: 'all' }
+  /** Another view: all of it, unless some of its parts are in sight. */
+  | { readonly at: 'view' }
   | { readonly at: 'zoom'; readonly by: number }
   | { readonly at: 'box'; readonly box: Box }
   | {
@@ -104,7 +106,7 @@ const set = useView.setState
 
 export function setView(view: SceneView): void {
   writePreference('view', view)
-  set({ view })
+  set({ view, lookAt: { at: 'view' } })
 }
 /** Another stage; trying out ends with the drawing. */
 export const setStage = (stage: Stage) =>

@@ -1,5 +1,6 @@
 import { Popover } from 'radix-ui'
 import { type RefObject, useEffect, useRef, useState } from 'react'
+import { useOpen } from '../../store/open'
 import { endRound, goTo, useRound } from './round'
 import { STOPS } from './stops'
 
@@ -13,6 +14,9 @@ export function Round() {
 }
 
 function Offer() {
+  const design = useOpen((s) => s.design.id)
+  const offered = useRef(design)
+  if (design !== offered.current) return null
   return (
     <section className="round-offer" aria-label="A look round">
       <p>New here? A look round this demo takes two minutes.</p>
