@@ -11,7 +11,8 @@ import { isWhole } from './untriedshorts'
 /**
  * K1: a short circuit can drive more through a fuse or breaker than it can interrupt: it may burst, and the arc burns on.
  * A warning where every way from a battery passes a device that can interrupt what flows there: it may clear first,
- * but no maker's statement that the two work together is known to the drawing, so no back-up protection is claimed.
+ * but no maker's statement that the two work together is known to the drawing, so no back-up protection is claimed. Where
+ * a figure is missing, what flows for certain is judged, and a device before it that bears that is told as perhaps able.
  */
 export const breaking: Rule = {
   id: 'K1',
@@ -19,6 +20,7 @@ export const breaking: Rule = {
   check: (c) => {
     const capacities = fuseFacts(c.design, c.border)
     const able = new Set<number>()
+    const perhapsAble = new Set<number>()
     const worst = new Map<PartId, { id: string; amps: number; capacityA: number; ways: string[] }>()
     for (const [id, { part, greatest }] of c.answers.faults.devices) {
       const of = capacities.get(id)
@@ -27,15 +29,15 @@ export const breaking: Rule = {
       const amps = ampsOf(greatest)
       if (!of || of.ratingA === null || capacityA === null || amps === null || e === undefined) continue
       if (amps <= capacityA * (1 + 1e-9)) {
-        if ('value' in greatest && capacityHolds(c, of) && isWhole(greatest)) able.add(e)
+        if (capacityHolds(c, of) && isWhole(greatest)) ('value' in greatest ? able : perhapsAble).add(e)
         continue
       }
       const before = worst.get(part)
       const ways = [...(before?.ways ?? []), of.name].filter((name) => name !== '')
       worst.set(part, before && before.amps >= amps ? { ...before, ways } : { id, amps, capacityA, ways })
     }
-    const zones = zonesOf(c.p, (e) => able.has(e))
-    return [...worst].map(([part, w]) => findingOf(c, part, w, zones))
+    const zones = zonesOf(c.p, (e) => able.has(e) || perhapsAble.has(e))
+    return [...worst].map(([part, w]) => findingOf(c, part, w, zones, perhapsAble))
   },
 }
 
@@ -49,6 +51,7 @@ function findingOf(
   part: PartId,
   w: { id: string; amps: number; capacityA: number; ways: string[] },
   zones: Zones,
+  perhapsAble: ReadonlySet<number>,
 ): Finding {
   const e = c.p.branchIndex.get(w.id)!
   // It is no barrier itself: both of its ends are in one zone.
@@ -65,7 +68,13 @@ function findingOf(
     backed ? 'warning' : 'danger',
     'rating',
     { parts: [part] },
-    { part, ways: w.ways, upstream, at: place?.part ?? '' },
+    {
+      part,
+      ways: w.ways,
+      upstream,
+      perhaps: backed && before.some((b) => perhapsAble.has(b)),
+      at: place?.part ?? '',
+    },
     { actual: { value: w.amps / 1000, unit: 'kA' }, limit: { value: w.capacityA / 1000, unit: 'kA' } },
   )
 }

@@ -9,10 +9,13 @@ export const faultWords: Readonly<Record<string, Wording>> = {
   K1: (f, d) => {
     const part = partName(d, textFact(f, 'part'))
     const upstream = listFact(f, 'upstream').map((id) => partName(d, id))
+    const stands = `stand${upstream.length === 1 ? 's' : ''} before it`
     const before =
-      upstream.length > 0
-        ? ` ${listed(upstream)}, which can interrupt what flows there, stand${upstream.length === 1 ? 's' : ''} before it and may clear first; that ${upstream.length === 1 ? 'it does' : 'they do'} so in time is not known and not claimed.`
-        : ' Nothing before it is known to interrupt that either.'
+      upstream.length > 0 && f.facts.perhaps === true
+        ? ` ${listed(upstream)} ${stands}; whether ${upstream.length === 1 ? 'it' : 'each of them'} can interrupt what flows there is not known.`
+        : upstream.length > 0
+          ? ` ${listed(upstream)}, which can interrupt what flows there, ${stands} and may clear first; that ${upstream.length === 1 ? 'it does' : 'they do'} so in time is not known and not claimed.`
+          : ' Nothing before it is known to interrupt that either.'
     return {
       title: 'Breaking capacity too small',
       text: `A short circuit can drive ${amount(f, 'actual')} through ${part}${ways(listFact(f, 'ways'))}, which interrupts ${amount(f, 'limit')} at most: it may burst and burn on.${before}`,

@@ -2,6 +2,7 @@ import type { ConductorId, Design } from '../../model/design'
 import { statedInsulationC } from '../../model/sizes'
 import type { RuleSet } from '../../tables/rulesets'
 import { withstandK, withstandSection } from '../../tables/withstand'
+import { faultsAlong } from '../alongreturn'
 import { worstHeat } from '../faultheat'
 import { faultsOf } from '../faults'
 import { fuseFacts } from '../fusefacts'
@@ -20,11 +21,11 @@ export function heatNeeds(
   free: readonly FreeRun[],
   sizes: ReadonlyMap<ConductorId, string>,
 ): Map<ConductorId, HeatNeed> {
-  const { runs } = faultsOf(design, states)
+  const along = faultsAlong(design, faultsOf(design, states).runs)
   const facts = fuseFacts(design, border)
   const needs = new Map<ConductorId, HeatNeed>()
   for (const { conductor, options } of free) {
-    const faults = runs.get(conductor.id)
+    const faults = along(conductor)
     const heat = faults && worstHeat(faults, (g) => facts.get(`${g.part}/${g.key}`)?.band ?? null)
     if (!heat) continue
     const k = withstandK(statedInsulationC(design, conductor) ?? ruleSet.insulationC)

@@ -60,7 +60,9 @@ describe('K1, where a figure is missing, as far as it is certain all the same', 
 
   test('what one battery drives alone is driven, whatever the other is', () => {
     // G1 alone drives 3.15 kA (above); F1 and F3 interrupt more, but how much flows there is not known.
-    expect(told(two(3.1, null), 'K1', 'K4')).toEqual(['K1 danger F2', 'K4 not-checked G2'])
+    expect(told(two(3.1, null), 'K1', 'K4')).toEqual(['K1 warning F2', 'K4 not-checked G2'])
+    const d = two(3.1, null).build()
+    expect(sentence(findings(d, 'K1')[0]!, d).text).toContain('can interrupt what flows there is not known')
     expect(told(two(3.2, null), 'K1', 'K4')).toEqual(['K4 not-checked G2'])
     expect(told(two(3.2, 4), 'K1', 'K4')).toEqual(['K1 warning F2'])
   })
@@ -68,7 +70,7 @@ describe('K1, where a figure is missing, as far as it is certain all the same', 
   test('a "not more than" resistance is the least that can flow', () => {
     const limit = (breakingKA: number) =>
       bench({ parts: { G1: { internalIs: 'limit' }, F2: { breakingKA } } })
-    expect(told(limit(3.1), 'K1', 'K4')).toEqual(['K1 danger F2', 'K4 not-checked G1'])
+    expect(told(limit(3.1), 'K1', 'K4')).toEqual(['K1 warning F2', 'K4 not-checked G1'])
     expect(told(limit(3.2), 'K1', 'K4')).toEqual(['K4 not-checked G1'])
   })
 })
@@ -110,8 +112,24 @@ describe('K2, conductor withstand', () => {
     })
 
   test('fires where the device is too slow for the copper', () => {
-    expect(told(slow(4.9), 'K2', 'K3')).toEqual(['K2 danger W3 F2'])
+    expect(told(slow(4.9), 'K2', 'K3')).toEqual(['K2 danger W3 W4 F2'])
     expect(told(slow(2.9), 'K2', 'K3')).toEqual([])
+  })
+
+  test('a return bears what comes back through it, and no more than that', () => {
+    const thin = (size: string, clearsS: number) =>
+      bench({
+        runs: {
+          W3: { size: '4mm2', lengthM: 1 },
+          W4: { size, lengthM: 1 },
+          W5: { size: '4mm2' },
+          W6: { size: '4mm2' },
+        },
+        parts: { F2: { class: 'other', clearsTimes: 10, clearsS } },
+      })
+    expect(told(thin('1.5mm2', 4.9), 'K2')).toEqual(['K2 danger W4 F2'])
+    expect(told(thin('1.5mm2', 2.9), 'K2')).toEqual([])
+    expect(told(thin('4mm2', 4.9), 'K2')).toEqual([])
   })
 
   test('is silent where the device is told to be too big already', () => {
