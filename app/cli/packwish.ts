@@ -52,7 +52,7 @@ function wishOf(
   values: ReadonlyMap<string, string>,
   flags: ReadonlySet<string>,
 ): PackWish | string {
-  const paper = values.get('--paper') ?? 'A3'
+  const paper = (values.get('--paper') ?? 'A3').toUpperCase()
   if (!isPaper(paper)) return `There is no paper ${paper}: ${PAPERS.join(', ')}.`
   const reader = values.get('--for')
   if (reader !== undefined && !isReader(reader))

@@ -35,12 +35,12 @@ export function endOf(design: Design, ref: TerminalRef): End {
 export const titleOf = ({ designation, name }: Part): string =>
   name === '' ? designation : `${designation} ${name}`
 
-/** The printed mark where it names one terminal of the part; the number of a stud; otherwise the key. */
+/** The printed mark where it names one terminal of the part; the number of a stud; otherwise the key, with a minus sign for its hyphen. */
 export function shortMark(terminal: Terminal, all: readonly Terminal[]): string {
   const { name, mark, key } = terminal
   if (mark !== '' && all.filter((t) => t.mark === mark).length === 1) return mark
   const number = /\d+$/.exec(name)?.[0]
   return number !== undefined && all.every((t) => t.name === name || !t.name.endsWith(` ${number}`))
     ? number
-    : key
+    : key.replace(/-$/, '−')
 }

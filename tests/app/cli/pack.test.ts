@@ -87,7 +87,7 @@ describe('loomwright pack', () => {
   })
 
   test.each([
-    [['--paper', 'A5'], 'There is no paper A5'],
+    [['--paper', 'a5'], 'There is no paper A5'],
     [['--blue'], 'There is no --blue'],
     [['--for', 'everyone'], 'There is no pack for everyone'],
     [['--contents', 'schematic,poem'], 'no section of a pack is called poem'],

@@ -294,6 +294,12 @@ describe('every demo', () => {
       )
     })
 
+    it(`${file}: minus has its own sign in every marker`, () => {
+      const markers = schedules.find((s) => s.key === 'conductors')!.rows.map((r) => String(r.cells.marker))
+      for (const marker of markers) expect(marker).not.toMatch(/-(?: |$)/)
+      expect(markers.some((m) => /−(?: |$)/.test(m))).toBe(true)
+    })
+
     it(`${file}: no cell is undefined or no number; keys are unique; the same again gives the same`, () => {
       for (const s of schedules) {
         expect(new Set(s.rows.map((r) => r.key)).size, s.key).toBe(s.rows.length)
