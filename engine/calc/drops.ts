@@ -15,7 +15,8 @@ import type { Solved, State } from './solved'
 /**
  * Drops of every device that draws, at their greatest over all positions of the contacts: with one of two ways side by
  * side switched off, the other carries all of it. Key `${part}/${device}`. Outputs that hold a voltage supply as batteries do in circuits without one. A drop
- * that leans on a missing size or length, or on a device of unknown size, is not checked.
+ * that leans on a missing size or length, or on a device of unknown size, is not checked, unless it is too much without
+ * that device.
  */
 export function dropsOf(design: Design, ruleSet: RuleSet, states: readonly State[]): Map<string, DropAnswer> {
   const answers = new Map<string, DropAnswer>()
@@ -29,6 +30,7 @@ function addDrops(design: Design, ruleSet: RuleSet, state: State, answers: Map<s
   const dropOf = loadDrops(p, warmOhms(design, any, ruleSet.dropAtC.value))
   const movingIn = movingOnce(any)
   const without = any === none ? null : loadDrops(heldUp(none), warmOhms(design, none, ruleSet.dropAtC.value))
+  const sureOf = (of: LoadDrop | NoDrop): Answer<Drop> => answerOf(design, none, of, of, movingOnce(none))
   for (const d of drawing(p)) {
     const id = p.form.devices[d]!.id
     const ref = any.border.devices.get(id)
@@ -38,12 +40,17 @@ function addDrops(design: Design, ruleSet: RuleSet, state: State, answers: Map<s
     if ('reason' in found && isInput(any, ref)) continue
     const service = serviceOf(design, ref.part)
     const other = without?.(none.p.deviceIndex.get(id)!) ?? found
+    const limitPercent = ruleSet.dropPercent[service].value
+    const drop = answerOf(design, any, found, other, movingIn)
+    // What is too much without the devices of unknown size is too much with them.
+    const sure = 'notChecked' in drop && drop.notChecked === 'missing-figure' ? sureOf(other) : drop
+    const isSure = 'value' in sure && sure.value.percent > limitPercent
     const answer = {
       part: ref.part,
       device: ref.device.key,
       service,
-      limitPercent: ruleSet.dropPercent[service].value,
-      drop: answerOf(design, any, found, other, movingIn),
+      limitPercent,
+      drop: isSure ? sure : drop,
     }
     const before = answers.get(id)
     answers.set(id, before ? { ...answer, drop: greater(before.drop, answer.drop) } : answer)

@@ -77,6 +77,15 @@ describe('one load of unknown current', () => {
     expect(toldOf('F1', d)).toContain('warning F1')
   })
 
+  it('nor what they load a fuse with for hours, nor their drop', () => {
+    // 70 A of the 80 A fuse, which bears 64 A for hours. E1 over 2 + 12 m of 2.5 mm²: far beyond 10 %.
+    const d = laid(unknown(70), 'E1-', { lengthM: 12 })
+    expect(toldOf('F3', d)).toContain('warning F1')
+    expect(toldOf('E1', d)).toEqual(['warning E1- E1'])
+    const { drops } = analyse(d).answers
+    expect([...drops.values()].filter((x) => 'notChecked' in x.drop).length).toBeGreaterThan(0)
+  })
+
   it('and nothing is claimed where they stay within', () => {
     const d = unknown(30)
     expect(toldOf('C1', d)).toEqual([])
