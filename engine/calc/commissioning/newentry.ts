@@ -1,5 +1,6 @@
 import type { TestEntry, TestSigning } from '../../model/commissioning'
 import type { Design } from '../../model/design'
+import { laterThan } from './clock'
 import { asThen } from './expected'
 import { type CommissioningRecord, type ReadingRecord, subjectOf } from './record'
 import type { TestStep } from './step'
@@ -7,7 +8,7 @@ import type { TestStep } from './step'
 /** What a person enters for a reading. `id` is unlike any other; `at` an ISO 8601 date and time. */
 export type Entered = Pick<TestEntry, 'id' | 'by' | 'at' | 'remark' | 'found'> & Pick<TestEntry, 'judged'>
 
-/** An entry with what is expected of the reading at this moment. */
+/** An entry with what is expected of the reading at this moment, later than all that was entered for it before. */
 export function newEntry(design: Design, step: TestStep, record: ReadingRecord, entered: Entered): TestEntry {
   const { expected, reading } = record
   const { id, by, at, remark, found, judged } = entered
@@ -23,7 +24,10 @@ export function newEntry(design: Design, step: TestStep, record: ReadingRecord, 
     ...(judged === undefined ? {} : { judged }),
     remark: remark.trim(),
     by: by.trim(),
-    at,
+    at: laterThan(
+      at,
+      record.entries.map((e) => e.entry.at),
+    ),
   }
 }
 

@@ -309,3 +309,20 @@ const textOf = (d: Design): string =>
   commissioningSheets(d)
     .flatMap((s) => s.marks.flatMap((m) => (m.is === 'text' ? [m.text] : [])))
     .join(' ')
+
+test('what is entered last counts, though the clock was set back in between', () => {
+  const reading = 'amps'
+  const read = (d: Design) => readingIn(d, STEP, reading)
+  const add = (d: Design, found: number, at: string) => {
+    const entered = { id: `back-${at}`, by: 'A. Rivers', at, remark: '', found }
+    return done(d, { do: 'record', records: [newEntry(d, stepOf(d, STEP), read(d), entered)] })
+  }
+  const first = add(drawn, 10, '2026-03-04T10:00:00.000+10:00')
+  expect(read(first).state).toBe('passed')
+  const again = add(first, 99, '2026-03-04T08:00:00.000+10:00')
+  expect(read(again).state).toBe('failed')
+  expect(read(again).entries.at(-1)!.entry.at).toBe('2026-03-04T10:00:00.001+10:00')
+  const elsewhere = add(again, 10, '2026-03-04T00:00:00.000Z')
+  expect(read(elsewhere).state).toBe('passed')
+  expect(read(elsewhere).entries.at(-1)!.entry.at).toBe('2026-03-04T00:00:00.002Z')
+})
