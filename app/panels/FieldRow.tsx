@@ -7,13 +7,15 @@ interface Props {
   readonly field: Field
   readonly value: Value
   readonly disabled: boolean
+  /** Several things that differ in it are set at once: what they have, in a few words. */
+  readonly differing?: string | undefined
   /** Stands to the right of the input. */
   readonly beside?: ReactNode
   readonly onChange: (value: Value) => void
 }
 
 /** One field with its label; what it is for appears while it has the focus. */
-export function FieldRow({ field, value, disabled, beside, onChange }: Props) {
+export function FieldRow({ field, value, disabled, differing, beside, onChange }: Props) {
   const id = useId()
   if (field.type === 'rows')
     return (
@@ -36,7 +38,7 @@ export function FieldRow({ field, value, disabled, beside, onChange }: Props) {
         <output className="result">{resultText(field, value)}</output>
       </div>
     )
-  const missing = field.required && (value === null || value === '')
+  const missing = differing === undefined && field.required && (value === null || value === '')
   return (
     <div className={`field${missing ? ' missing' : ''}${beside ? ' two' : ''}`}>
       <label className="label" htmlFor={id} title={field.about}>
@@ -47,6 +49,7 @@ export function FieldRow({ field, value, disabled, beside, onChange }: Props) {
         field={field}
         value={Array.isArray(value) ? null : (value as Exclude<Value, readonly Row[]>)}
         disabled={disabled}
+        differing={differing}
         onChange={onChange}
       />
       {beside}

@@ -13,6 +13,7 @@ interface Props {
   readonly whole?: boolean
   readonly standard?: readonly number[]
   readonly disabled?: boolean
+  readonly placeholder?: string | undefined
   readonly onChange: (value: number | null) => void
 }
 
@@ -21,7 +22,7 @@ interface Props {
  * leaves the field, so that undo is the design's again; Escape leaves it as it was.
  */
 export function NumberInput(props: Props) {
-  const { id, label, unit, value, standard, disabled, onChange } = props
+  const { id, label, unit, value, standard, disabled, placeholder, onChange } = props
   const [text, setText] = useState(shown(value))
   const [wrong, setWrong] = useState<string | null>(null)
   const listId = useId()
@@ -74,6 +75,7 @@ export function NumberInput(props: Props) {
         autoComplete="off"
         value={text}
         disabled={disabled}
+        placeholder={placeholder}
         aria-invalid={wrong !== null}
         aria-describedby={wrong ? wrongId : undefined}
         list={standard ? listId : undefined}

@@ -6,6 +6,7 @@ import { useLatest } from '../store/latest'
 import { useOpen } from '../store/open'
 import { select, setOverlay, useView } from '../store/view'
 import { BandPlotView } from './BandPlotView'
+import type { RunKey } from './differing'
 import { RunAnswers } from './RunAnswers'
 import { RunFields } from './RunFields'
 
@@ -33,12 +34,24 @@ export function RunCard({ conductor }: { conductor: Conductor }) {
         <End of={conductor} end="from" /> → <End of={conductor} end="to" />
       </p>
       {run && <RunAnswers run={run} conductor={conductor} />}
-      {asOne && <p className="quiet">One line, two conductors: what you set here is set on both.</p>}
-      <RunFields conductor={conductor} all={asOne ? [conductor.id, mate] : [conductor.id]} />
+      {asOne && (
+        <p className="quiet">
+          One line, two conductors: what you set here is set on both, the colour and the remark on{' '}
+          {conductor.number} alone.
+        </p>
+      )}
+      <RunFields
+        conductor={conductor}
+        all={asOne ? [conductor.id, mate] : [conductor.id]}
+        apart={asOne ? APART : []}
+      />
       <BandPlotView conductor={conductor.id} />
     </>
   )
 }
+
+/** A return has a colour and a remark of its own. */
+const APART: readonly RunKey[] = ['colour', 'remark']
 
 /** One end: a way to its part, and to take it elsewhere. */
 function End({ of, end }: { of: Conductor; end: 'from' | 'to' }) {

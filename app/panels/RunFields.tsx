@@ -1,44 +1,53 @@
 import {
   type Conductor,
   type ConductorChange,
+  conductorById,
   RUN_FIELDS,
-  surroundOf,
   type Value,
   withOwnSizes,
 } from '../../engine'
 import { doEdit, useOpen } from '../store/open'
+import { differing, type RunKey, runValue } from './differing'
 import { FieldRow } from './FieldRow'
 import { OwnCurrent } from './OwnCurrent'
 import { SizeLock } from './SizeLock'
 
-type Key = keyof typeof RUN_FIELDS
-
-/** What a person sets on a conductor; on several at once, the first shows its values. */
+/**
+ * What a person sets on a conductor, or on several at once; where they differ, that is said. `apart`: fields of a feed and
+ * its return that are set on the one that was picked, as the two have each their own.
+ */
 export function RunFields({
   conductor,
   all = [conductor.id],
+  apart = [],
 }: {
   conductor: Conductor
   all?: readonly string[]
+  apart?: readonly RunKey[]
 }) {
   const disabled = useOpen((s) => s.hold !== 'writing')
   const own = useOpen((s) => s.design.ownConductors)
   const sizeField = withOwnSizes(own, conductor.size)
-  const change = (label: string, set: ConductorChange) =>
-    doEdit(all.length === 1 ? `${label} of ${conductor.number}` : `${label} of ${all.length} conductors`, {
+  const design = useOpen((s) => s.design)
+  const together = all.flatMap((id) => conductorById(design, id) ?? [])
+  const change = (label: string, set: ConductorChange, on = all) =>
+    doEdit(on.length === 1 ? `${label} of ${conductor.number}` : `${label} of ${on.length} conductors`, {
       do: 'conductor',
-      conductors: all,
+      conductors: on,
       set,
     })
-  const keys = (Object.keys(RUN_FIELDS) as Key[]).filter((key) => all.length === 1 || key !== 'number')
+  const keys = (Object.keys(RUN_FIELDS) as RunKey[]).filter((key) => all.length === 1 || key !== 'number')
   return (
     <div className="fields">
       {keys.map((key) => (
         <FieldRow
           key={key}
           field={key === 'size' ? sizeField : RUN_FIELDS[key]}
-          value={
-            key === 'surround' ? surroundOf(conductor) : (conductor[key] ?? (key === 'size' ? '' : null))
+          value={runValue(conductor, key)}
+          differing={
+            apart.includes(key)
+              ? undefined
+              : differing(together, key, key === 'size' ? sizeField : RUN_FIELDS[key])
           }
           disabled={disabled}
           {...(key === 'size'
@@ -52,7 +61,9 @@ export function RunFields({
                 ),
               }
             : {})}
-          onChange={(value) => change(RUN_FIELDS[key].label, stored(key, value))}
+          onChange={(value) =>
+            change(RUN_FIELDS[key].label, stored(key, value), apart.includes(key) ? [conductor.id] : all)
+          }
         />
       ))}
       {all.length === 1 && (
@@ -67,7 +78,7 @@ export function RunFields({
 }
 
 /** Empty has a meaning of its own for each key. */
-function stored(key: Key, value: Value): ConductorChange {
+function stored(key: RunKey, value: Value): ConductorChange {
   if (key === 'size' && value === '') return { size: null }
   if (key === 'bunched' && value === null) return { bunched: 1 }
   return { [key]: value }

@@ -6,7 +6,7 @@ interface Props {
   readonly value: string
   readonly lines?: number
   readonly disabled?: boolean
-  readonly placeholder?: string
+  readonly placeholder?: string | undefined
   readonly type?: 'text' | 'date'
   readonly onChange: (value: string) => void
 }
