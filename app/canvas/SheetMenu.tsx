@@ -17,9 +17,10 @@ const ON_PARTS: readonly (CommandKey | '-')[] = [
   '-',
   'remove',
   '-',
+  'size',
   'closer',
 ]
-const ON_RUNS: readonly (CommandKey | '-')[] = ['closer', 'free', '-', 'remove']
+const ON_RUNS: readonly (CommandKey | '-')[] = ['size', 'closer', 'free', '-', 'remove']
 const ON_SHEET: readonly (CommandKey | '-')[] = ['cut', 'copy', 'duplicate', '-', 'remove']
 const ON_PAPER: readonly (CommandKey | '-')[] = [
   'place',

@@ -1,6 +1,7 @@
 import { type ReactNode, useId } from 'react'
 import { type Field, figure, type Row, type Value } from '../../engine'
 import { CellInput } from './CellInput'
+import { PrintedDate } from './PrintedDate'
 import { RowsInput } from './RowsInput'
 
 interface Props {
@@ -53,6 +54,7 @@ export function FieldRow({ field, value, disabled, differing, beside, onChange }
         onChange={onChange}
       />
       {beside}
+      {field.type === 'text' && field.form === 'date' && <PrintedDate date={String(value ?? '')} />}
       {missing && <span className="missing-note">Not known: some checks are not made</span>}
       <span className="about">{field.about}</span>
     </div>

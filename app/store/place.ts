@@ -3,6 +3,7 @@ import {
   boxOf,
   type ConductorId,
   conductorById,
+  type Design,
   insertEdit,
   type Kind,
   type Part,
@@ -35,9 +36,19 @@ export function placePart(kind: Kind, at: Wanted): Part | null {
   say(
     whole && insertion
       ? `${part.designation}, ${kind.title}, fitted into ${whole.number}, which goes on as ${insertion.behind.number}. Give both pieces their length.`
-      : `${part.designation}, ${kind.title}, placed.`,
+      : `${part.designation}, ${kind.title}, placed${over(design, part)}.`,
   )
   return partById(useOpen.getState().design, part.id) ?? null
+}
+
+/** ", over E4": what it now lies on. */
+function over({ parts }: Design, part: Part): string {
+  const a = boxOf(part)
+  const under = parts.filter((p) => {
+    const b = boxOf(p)
+    return a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h
+  })
+  return under.length === 0 ? '' : `, over ${under.map((p) => p.designation).join(' and ')}`
 }
 
 function freeMiddle(kind: Kind, near: XY): XY {

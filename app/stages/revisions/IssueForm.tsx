@@ -1,6 +1,7 @@
 import { Stamp } from 'lucide-react'
 import { useId, useMemo, useState } from 'react'
 import { type Design, LEVEL_WORDS, nextRevision, sortAccepted, standingOf } from '../../../engine'
+import { PrintedDate } from '../../panels/PrintedDate'
 import { useLatest } from '../../store/latest'
 import { doEdit, useOpen } from '../../store/open'
 import { say } from '../../store/say'
@@ -23,16 +24,18 @@ export function IssueForm({ design }: { design: Design }) {
     by: typed.by ?? design.revisions?.at(-1)?.by ?? design.settings.designer,
     reason: typed.reason ?? '',
   }
-  const complete = Object.values(words).every((w) => w.trim() !== '')
+  const open = (Object.keys(LABELS) as (keyof typeof LABELS)[])
+    .filter((key) => words[key].trim() === '')
+    .map((key) => LABELS[key].toLowerCase())
   const issue = () => {
     if (!doEdit(`Issue revision ${words.number}`, { do: 'issue', ...words })) return
     setTyped({})
     say(`Revision ${words.number} is issued.`)
   }
-  const field = (key: keyof typeof words, label: string, type = 'text') => (
+  const field = (key: keyof typeof LABELS, type = 'text') => (
     <Line
       key={key}
-      label={label}
+      label={LABELS[key]}
       type={type}
       value={words[key]}
       disabled={!writing || nothingNew}
@@ -57,19 +60,27 @@ export function IssueForm({ design }: { design: Design }) {
         <>
           <p className="quiet">The design is kept as it is now, and never changed afterwards.</p>
           <div className="pair">
-            {field('number', 'Number or letter')}
-            {field('date', 'Date', 'date')}
+            {field('number')}
+            {field('date', 'date')}
           </div>
-          {field('by', 'Issued by')}
-          {field('reason', 'Reason, printed')}
+          {field('by')}
+          {field('reason')}
           <OpenFindings design={design} />
-          <button type="submit" className="main" disabled={!writing || !complete}>
+          <button type="submit" className="main" disabled={!writing || open.length > 0}>
             <Stamp size={16} aria-hidden /> Issue revision {words.number}
           </button>
+          {open.length > 0 && <p className="quiet">Still to be filled in: {open.join(', ')}.</p>}
         </>
       )}
     </form>
   )
+}
+
+const LABELS = {
+  number: 'Number or letter',
+  date: 'Date',
+  by: 'Issued by',
+  reason: 'Reason, printed',
 }
 
 interface LineProps {
@@ -92,6 +103,7 @@ function Line({ label, type, value, disabled, onChange }: LineProps) {
         disabled={disabled}
         onChange={(e) => onChange(e.target.value)}
       />
+      {type === 'date' && <PrintedDate date={value} />}
     </label>
   )
 }
