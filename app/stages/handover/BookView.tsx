@@ -40,7 +40,7 @@ function ChapterView({ chapter: { is, number, title, pieces, seek } }: { chapter
           <input type="search" value={sought} onChange={(e) => setSought(e.target.value)} />
         </label>
       )}
-      {seek && !pieces.some((p) => isSought(p, sought)) && <p role="status">{seek.none}</p>}
+      {seek && !shown.some((p) => p.is === 'find') && <p role="status">{seek.none}</p>}
       {shown.map((piece, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a chapter is made anew as a whole
         <PieceView key={i} piece={piece} />
@@ -49,16 +49,17 @@ function ChapterView({ chapter: { is, number, title, pieces, seek } }: { chapter
   )
 }
 
-/** Things that are sought before what several hang on and all else that is said; other things are left out. */
-const soughtFirst = (pieces: readonly Piece[], sought: string): readonly Piece[] => [
-  ...pieces.filter((p) => isSought(p, sought)),
-  ...pieces.filter((p) => (p.is === 'find' ? p.shared && !isSought(p, sought) : p.is !== 'heading')),
-]
+/** Things that are sought, what these hang on with others, the rules for fuses; all else is left out. */
+function soughtFirst(pieces: readonly Piece[], sought: string): readonly Piece[] {
+  const finds = pieces.filter((p) => p.is === 'find')
+  const found = finds.filter((p) => isSought(p, sought))
+  const ahead = finds.filter((p) => !found.includes(p) && found.some((f) => p.shared?.includes(f.title)))
+  return [...found, ...ahead, ...pieces.filter((p) => p.is === 'list')]
+}
 
 /** Every word that is sought stands in the name or the place of a thing. */
-const isSought = (piece: Piece, sought: string): boolean =>
-  piece.is === 'find' &&
+const isSought = ({ title, place }: Extract<Piece, { readonly is: 'find' }>, sought: string): boolean =>
   sought
     .toLowerCase()
     .split(/\s+/)
-    .every((word) => `${piece.title} ${piece.place}`.toLowerCase().includes(word))
+    .every((word) => `${title} ${place}`.toLowerCase().includes(word))

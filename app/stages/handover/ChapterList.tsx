@@ -1,4 +1,5 @@
 import { Plus } from 'lucide-react'
+import { useCallback, useState } from 'react'
 import { CHAPTERS, type Design, handoverWords, newParagraph } from '../../../engine'
 import { doEdit } from '../../store/open'
 import { placed } from './order'
@@ -15,15 +16,23 @@ export function ChapterList({ design, disabled }: { design: Design; disabled: bo
       set: { hidden: leaves ? [...hidden, key] : hidden.filter((k) => k !== key) },
     })
   }
-  const add = (after: string | null) =>
-    doEdit('Add a paragraph', {
-      do: 'handover',
-      set: { paragraphs: [...paragraphs, newParagraph(design, after)] },
-    })
+  const [added, setAdded] = useState<string | null>(null)
+  const forget = useCallback(() => setAdded(null), [])
+  const add = (after: string | null) => {
+    const paragraph = newParagraph(design, after)
+    doEdit('Add a paragraph', { do: 'handover', set: { paragraphs: [...paragraphs, paragraph] } })
+    setAdded(paragraph.id)
+  }
   const own = (after: string | null) =>
     placed(paragraphs, after).map((p) => (
       <li key={p.id}>
-        <ParagraphForm paragraph={p} paragraphs={paragraphs} disabled={disabled} />
+        <ParagraphForm
+          paragraph={p}
+          paragraphs={paragraphs}
+          disabled={disabled}
+          isNew={p.id === added}
+          onShown={forget}
+        />
       </li>
     ))
   const adder = (after: string | null, where: string) => (

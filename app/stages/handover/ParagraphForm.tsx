@@ -1,4 +1,5 @@
 import { ArrowDown, ArrowUp, X } from 'lucide-react'
+import { useEffect, useRef } from 'react'
 import { CHAPTERS, movedParagraph, type OwnParagraph } from '../../../engine'
 import { TextInput } from '../../panels/TextInput'
 import { doEdit } from '../../store/open'
@@ -7,10 +8,19 @@ interface Props {
   readonly paragraph: OwnParagraph
   readonly paragraphs: readonly OwnParagraph[]
   readonly disabled: boolean
+  /** Just added: the keys go to its heading, once. */
+  readonly isNew: boolean
+  readonly onShown: () => void
 }
 
 /** An own paragraph: heading, text, and its place among the chapters. */
-export function ParagraphForm({ paragraph, paragraphs, disabled }: Props) {
+export function ParagraphForm({ paragraph, paragraphs, disabled, isNew, onShown }: Props) {
+  const form = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    if (!isNew) return
+    form.current?.querySelector('input')?.focus()
+    onShown()
+  }, [isNew, onShown])
   const { id, heading, text } = paragraph
   const called = heading.trim() === '' ? 'paragraph' : `"${heading.trim()}"`
   const set = (what: string, next: readonly OwnParagraph[]) =>
@@ -28,7 +38,7 @@ export function ParagraphForm({ paragraph, paragraphs, disabled }: Props) {
     { label: `Delete ${called}`, icon: X, next: paragraphs.filter((p) => p.id !== id) },
   ]
   return (
-    <div className="own">
+    <div className="own" ref={form}>
       <div className="top">
         <TextInput
           label="Heading of your paragraph"

@@ -26,7 +26,7 @@ export function pieceBlocks(piece: Piece, width: Millimetres, page: Millimetres)
         piece.rows.flatMap((row) => rowBlocks(row, width)),
       )
     case 'entry':
-      return entryBlocks(piece, width)
+      return entryBlocks(piece, width, page)
     case 'find':
       return findBlocks(piece, width, page)
     case 'caution':
@@ -53,14 +53,20 @@ function rowBlocks({ label, value }: Row, width: Millimetres): FlowBlock[] {
   ]
 }
 
+/** Entries up to this part of a page are not parted. */
+const WHOLE = 0.35
+
 function entryBlocks(
   { title, place, lines: texts }: Extract<Piece, { readonly is: 'entry' }>,
   width: Millimetres,
+  page: Millimetres,
 ): FlowBlock[] {
-  return [
+  const blocks = [
     ...titleBlocks(title, place, width),
     ...texts.flatMap((text) => lines(text, width, { after: BODY * 0.9 })),
   ]
+  const whole = together(blocks)
+  return whole.h < page * WHOLE ? [whole] : blocks
 }
 
 /** The cautions under the warning sign, in a frame, unparted. */

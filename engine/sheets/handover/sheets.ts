@@ -15,7 +15,14 @@ import { CHAPTER, leading, lines } from './type'
 const RUN_ON: readonly (ChapterKey | 'own')[] = ['own', 'tests', 'contacts']
 
 /** Those that do so where the page has room for all of them. */
-const FILL_UP: readonly (ChapterKey | 'own')[] = ['everyday', 'storage', 'care', 'drawing']
+const FILL_UP: readonly (ChapterKey | 'own')[] = [
+  'picture',
+  'places',
+  'everyday',
+  'storage',
+  'care',
+  'drawing',
+]
 
 /** The cover alone; its lines lead to the chapters where those are in the pack. */
 export function handoverCover(design: Design): readonly Sheet[] {

@@ -66,8 +66,8 @@ export type Piece =
   /** A dead thing with the fuses to look at, in order. */
   | {
       readonly is: 'find'
-      /** Several hang on it: it is told whatever is sought. */
-      readonly shared?: true
+      /** Several hang on it: their titles. It is told with each of them. */
+      readonly shared?: readonly string[]
       readonly title: string
       readonly place: string
       readonly first: string

@@ -215,7 +215,7 @@ export const german: HandoverWords = {
     alwaysNone: (names) =>
       `Kein Schalter schaltet diese aus; schalten Sie sie am Gerät selbst aus: ${names}.`,
     alwaysLead: (names) =>
-      `Diese erreichen nur die Schalter, die alles abschalten; schalten Sie sie am Gerät selbst aus: ${names}.`,
+      `Diese gehen nur mit den Hauptschaltern aus; sonst schalten Sie sie am Gerät selbst aus: ${names}.`,
   },
   picture: {
     charging: 'Der Strom kommt von',
@@ -232,7 +232,7 @@ export const german: HandoverWords = {
     load: 'Zählt, was die Verbraucher nehmen.',
     allOn: 'Alles an, nichts lädt',
     switchedOff: 'Bedienschalter aus, alles andere läuft',
-    watching: 'Nur Überwachung, Anzeige und Geber an',
+    watching: 'Nur Überwachung und Geber an',
     out: (amps) => `${amps} heraus`,
     into: (amps) => `${amps} hinein`,
     upTo: (amps) => `bis ${amps}`,

@@ -135,7 +135,7 @@ export const english: HandoverWords = {
     breaker: 'Breakers',
     plug: 'Plugs',
     itself: 'Work by themselves',
-    off: (names) => `Off stops: ${names}.`,
+    off: (names) => `Switched off, it stops: ${names}.`,
     drawn: (names) => `Pulled out, it stops: ${names}.`,
     notUnderLoad: 'Never pull it while current flows: a direct-current arc does not go out by itself.',
     before: (name) => `Before you pull it, switch off ${name}.`,
@@ -146,7 +146,7 @@ export const english: HandoverWords = {
     always: 'Without a switch of their own on the drawing',
     alwaysNone: (names) => `No switch turns these off; turn them off at the thing itself: ${names}.`,
     alwaysLead: (names) =>
-      `Only the switches that take everything off reach these; turn them off at the thing itself: ${names}.`,
+      `These go off with the main switches alone; otherwise turn them off at the thing itself: ${names}.`,
   },
   picture: {
     charging: 'Power comes from',
@@ -163,7 +163,7 @@ export const english: HandoverWords = {
     load: 'Counts what the loads take.',
     allOn: 'Everything on, nothing charging',
     switchedOff: 'Panel switches off, everything else running',
-    watching: 'Only monitor, display and senders on',
+    watching: 'Only monitor and senders on',
     out: (amps) => `${amps} out`,
     into: (amps) => `${amps} in`,
     upTo: (amps) => `up to ${amps}`,

@@ -33,14 +33,15 @@ export function finderPieces(facts: HandoverFacts, say: Say): Piece[] {
 }
 
 /** What takes everything off at once. */
-function allDead({ fuses, switches }: Common, { stores }: HandoverFacts, say: Say): Piece[] {
+function allDead({ fuses, switches }: Common, { finds, stores }: HandoverFacts, say: Say): Piece[] {
+  const { part } = say
   const { finder: f } = say.w
   if (fuses.length === 0 && switches.length === 0) return []
   const isLithium = stores.some((s) => !s.isStarting && s.chemistry === 'lfp')
   return [
     {
       is: 'find',
-      shared: true,
+      shared: finds.map((f) => part(f.thing.part)),
       title: f.allDead,
       place: '',
       first: mustBeOn(switches, say),
@@ -55,7 +56,7 @@ function groupPiece(group: FindGroup, say: Say): Piece {
   const { w, part, list, short } = say
   return {
     is: 'find',
-    shared: true,
+    shared: group.finds.map((f) => part(f.thing.part)),
     title: w.finder.group(part(group.block)),
     place: group.block.location.trim(),
     first: mustBeOn(group.switches, say),
