@@ -27,7 +27,7 @@ const COLUMNS: readonly Column[] = [
   ...BENCH_STEPS.map((step) => words(step, STEP_WORDS[step], 5, { box: true })),
   words('fromTorque', 'N·m, from', 6),
   words('toTorque', 'N·m, to', 6, { below: 'fromTorque' }),
-  words('otherwise', 'Built otherwise, remarks', 24),
+  words('otherwise', 'Built otherwise, remarks', 16),
 ]
 
 /**
