@@ -64,25 +64,23 @@ function OnSheet() {
 function Kept() {
   const hold = useOpen((s) => s.hold)
   const state = useSaved((s) => s.state)
-  if (hold === 'reading') return <span className="kept">Only looking: open in another tab</span>
+  if (hold === 'reading') return <span className="kept urgent">Only looking: open in another tab</span>
   if (hold === 'free')
     return (
-      <span className="kept">
+      <span className="kept urgent">
         The other tab has closed.{' '}
         <button type="button" className="link" onClick={() => void takeOver()}>
           Change it here
         </button>
       </span>
     )
-  return (
-    <span className={`kept ${state}`}>
-      {state === 'kept'
-        ? 'Kept in this browser'
-        : state === 'keeping'
-          ? 'Keeping…'
-          : 'Could not be kept: save to a file'}
-    </span>
-  )
+  if (state === 'failed')
+    return (
+      <span className="kept urgent failed" role="alert">
+        Could not be kept: save to a file
+      </span>
+    )
+  return <span className="kept">{state === 'kept' ? 'Kept in this browser' : 'Keeping…'}</span>
 }
 
 function Pointer() {

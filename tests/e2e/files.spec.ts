@@ -54,6 +54,21 @@ test('what is being typed when the page is loaded again is not lost', async ({ p
   await expect(page.locator('.book')).toContainText('Turn the blue tap to the left.')
 })
 
+test('a browser that keeps nothing more says so, on a telephone as well', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await page.setViewportSize({ width: 390, height: 844 })
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('No room left.', 'QuotaExceededError')
+    }
+  })
+  await page.getByRole('navigation', { name: 'Stages of the job' }).getByText('Bench').click()
+  await page.locator('.bench-card').getByRole('button', { name: 'Cut', exact: true }).click()
+  const told = page.getByRole('contentinfo').getByText('Could not be kept: save to a file')
+  await expect(told).toBeInViewport({ ratio: 1 })
+})
+
 test('a damaged file gives its problems and changes nothing', async ({ page }) => {
   const table = new Table(page)
   await table.openSmallVan(smallVan())
@@ -148,11 +163,14 @@ test('a second tab takes over as the first has left it, once the first is closed
   const second = new Table(await context.newPage())
   await second.open()
   await expect(second.part('M2')).toBeVisible()
+  await first.page.keyboard.press('Enter')
   await first.page.keyboard.press('Control+d')
   await expect(first.part('M3')).toBeVisible()
   await expect(first.page.getByText('Kept in this browser', { exact: true })).toBeVisible()
   await first.page.close()
 
+  // On a tablet, too, where the line under the sheet has less room.
+  await second.page.setViewportSize({ width: 1024, height: 768 })
   await second.page.getByRole('button', { name: 'Change it here' }).click()
   await expect(second.part('M3')).toBeVisible()
   await second.part('M3').click()
