@@ -40,6 +40,7 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
       data-part={part.id}
       data-designation={part.designation}
       data-worked={worked || undefined}
+      title={partLabel(part)}
       style={{ width: w * PX, height: h * PX }}
     >
       <svg viewBox={`0 0 ${w} ${h}`} width={w * PX} height={h * PX} aria-hidden>
@@ -65,6 +66,6 @@ export const PartNode = memo(function PartNode({ data: { part }, selected }: Nod
   )
 })
 
-/** What a screen reader says for a part. */
+/** What a screen reader says for a part, and the pointer that rests on it. */
 export const partLabel = (part: Part): string =>
-  [part.designation, part.name, kindOf(part.kind)?.title].filter(Boolean).join(', ')
+  [...new Set([part.designation, part.name, kindOf(part.kind)?.title])].filter(Boolean).join(', ')

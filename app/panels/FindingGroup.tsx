@@ -11,7 +11,7 @@ interface Props {
   readonly shown: string | null
 }
 
-/** One check that could not be made in many places: opening it selects them all, so that what is missing can be given at once. */
+/** One note, or one check that could not be made, in many places: opening it selects them all, so that what is missing can be given at once. */
 export function FindingGroup({ findings, shown }: Props) {
   const design = useOpen((s) => s.design)
   const [opened, setOpened] = useState(false)

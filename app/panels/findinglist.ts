@@ -1,7 +1,7 @@
 import type { Finding, Level } from '../../engine'
 import { LEVELS } from '../store/tally'
 
-/** Findings that stand alone, and checks that could not be made for one reason on many places. */
+/** Findings that stand alone; notes, and checks that could not be made, that are the same in many places. */
 export type Listed =
   | { readonly is: 'one'; readonly finding: Finding }
   | { readonly is: 'many'; readonly title: string; readonly findings: readonly Finding[] }
@@ -9,7 +9,10 @@ export type Listed =
 /** More of a kind than this are told as one. */
 const MOST = 3
 
-/** The order of the list: the gravest first; of what is not checked, what has one title in many places as one row. */
+/**
+ * The order of the list: the gravest first. Of notes and of what is not checked, what has one title in many places is
+ * one row; each danger and each warning stands by itself.
+ */
 export function listed(
   findings: readonly Finding[],
   only: Level | null,
@@ -17,7 +20,7 @@ export function listed(
 ): readonly Listed[] {
   return LEVELS.filter((level) => only === null || only === level).flatMap((level) => {
     const of = findings.filter((f) => f.level === level)
-    return level === 'not-checked' ? together(of, titleOf) : of.map(one)
+    return level === 'note' || level === 'not-checked' ? together(of, titleOf) : of.map(one)
   })
 }
 

@@ -20,15 +20,14 @@ const shape = (findings: readonly Finding[], only: Level | null = null) =>
     l.is === 'one' ? l.finding.key : `${l.findings.length} × ${l.findings[0]!.rule}`,
   )
 
-test('the gravest stand first, and dangers stand each by itself however many they are', () => {
-  expect(shape([...some('X', 'not-checked', 1), ...some('P', 'danger', 5)])).toEqual([
-    'P-0',
-    'P-1',
-    'P-2',
-    'P-3',
-    'P-4',
-    'X-0',
-  ])
+test('the gravest stand first, and dangers and warnings stand each by itself however many they are', () => {
+  expect(
+    shape([...some('W', 'warning', 4), ...some('X', 'not-checked', 1), ...some('P', 'danger', 5)]),
+  ).toEqual(['P-0', 'P-1', 'P-2', 'P-3', 'P-4', 'W-0', 'W-1', 'W-2', 'W-3', 'X-0'])
+})
+
+test.each(['note', 'not-checked'] as const)('more than three (%s) of one title are one row', (level) => {
+  expect(shape(some('A', level, 4))).toEqual(['4 × A'])
 })
 
 test('more than three checks not made for one reason are one row; three are three', () => {
