@@ -8,6 +8,7 @@ import { breakingVoltage } from './breakingvoltage'
 import { builtOtherwise } from './builtotherwise'
 import { bypass } from './bypass'
 import { chargeLimit } from './chargelimit'
+import { chargeVoltage } from './chargevoltage'
 import { coilVoltage } from './coilvoltage'
 import { contactLoad } from './contactload'
 import { continuous } from './continuous'
@@ -92,6 +93,7 @@ export const RULES: readonly Rule[] = [
   wayFuse,
   unlikeBatteries,
   ratedVoltage,
+  chargeVoltage,
   coilVoltage,
   fuseLoad,
   continuous,

@@ -141,6 +141,15 @@ export const ratingWords: Readonly<Record<string, Wording>> = {
           todo: 'See that they are never all on at once, or take batteries or a converter that may give so much.',
         }
   },
+  R7: (f, d) => {
+    const part = partName(d, textFact(f, 'part'))
+    const high = f.level === 'danger'
+    return {
+      title: high ? 'Charge voltage too high' : 'Charge voltage too low',
+      text: `${part} charges up to ${amount(f, 'actual')}, and the batteries at it have ${amount(f, 'limit')}: ${high ? 'it overcharges them' : 'it does not charge them'}.`,
+      todo: 'Take a charger for their voltage, or set this one as the maker of the batteries states.',
+    }
+  },
   R4: (f, d) => ({
     title: 'Alternator too small',
     text: `From the starting circuit ${amount(f, 'actual')} may go to ${listed(listFact(f, 'chargers').map((id) => partName(d, id)))}; no more than ${amount(f, 'limit')} comes from ${listed(listFact(f, 'alternators').map((id) => partName(d, id)))}, the vehicle's own use not counted.`,

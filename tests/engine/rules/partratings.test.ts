@@ -257,6 +257,30 @@ test('J11: a fitting that is not stated leaves the lug unchecked, a stated one d
   expect(told(bench({ parts: { F1: { fitting: 'M8' } } }), 'J11')).toEqual([])
 })
 
+test('R3 and R7: a charger from the alternator between 24 V and 12 V', () => {
+  const between = (volts: string, inputV: string, absorptionV: number | null) =>
+    bench()
+      .part('starting-battery', 'G2', {
+        volts,
+        capacityAh: 100,
+        dischargeA: 100,
+        chargeA: 50,
+        internalMOhm: 4,
+      })
+      .part('fuse-bolt-in', 'F3', { ratingA: 60, breakingKA: 10 })
+      .part('alternator-charger', 'T5', { outputA: 20, inputV, absorptionV })
+      .join('G2.+', 'F3.1', { size: '16mm2', lengthM: 0.15 })
+      .join('F3.2', 'T5.in+', { size: '16mm2', lengthM: 1 })
+      .join('T5.out+', 'F1.2', { size: '16mm2', lengthM: 1 })
+      .join('T5.-', 'G1.-', { size: '16mm2', lengthM: 1 })
+      .join('G2.-', 'G1.-', { size: '16mm2', lengthM: 1 })
+  expect(told(between('24', '12', null), 'R3', 'R7')).toEqual(['R3 danger T5'])
+  expect(told(between('12', '24', null), 'R3', 'R7')).toEqual(['R3 warning T5'])
+  expect(told(between('24', '24', 14.4), 'R3', 'R7')).toEqual([])
+  expect(told(between('24', '24', 28.8), 'R3', 'R7')).toEqual(['R7 danger T5'])
+  expect(told(between('24', '24', 11.9), 'R3', 'R7')).toEqual(['R7 warning T5'])
+})
+
 test('R3: where nothing tells the voltage of a circuit a rated voltage is not checked', () => {
   const fed = (ratedV: number | null) =>
     design({ systemV: 12, ruleSet: 'metric-automotive' })

@@ -32,7 +32,7 @@ export const DEMOS: readonly DemoSource[] = [
   {
     file: 'training-boards.json',
     title: 'Training boards',
-    about: 'Thirty-two small circuits, each with one thing wrong: a finding at a time, to learn from.',
+    about: 'Thirty-three small circuits, each with one thing wrong: a finding at a time, to learn from.',
     make: boards,
   },
   {

@@ -4,7 +4,7 @@ import { Board } from './board'
 import { Draft } from './draft'
 
 /**
- * Training boards. Invented. Thirty-two small circuits on the wall of a workshop, each a system of its own with one thing wrong,
+ * Training boards. Invented. Thirty-three small circuits on the wall of a workshop, each a system of its own with one thing wrong,
  * so that an apprentice sees one finding at a time: what is planted on one board does not change the others.
  */
 export function boards(): Design {
@@ -423,6 +423,16 @@ export const BOARDS: readonly BoardSource[] = [
       })
       b.run(`${a}.+`, `${f}.2`, '14awg', 1)
       b.back(`${a}.-`, `${g}.-`, '14awg', 1)
+    },
+  },
+  {
+    what: 'the charger is set for batteries of 24 V',
+    rule: 'R7',
+    build: (b) => {
+      const { g, f } = b.sound()
+      const t = b.part('mains-charger', 'T', 'Charger', { outputA: 4, absorptionV: 28.8, data: 'none' })
+      b.run(`${t}.+`, `${f}.2`, '14awg', 1)
+      b.back(`${t}.-`, `${g}.-`, '14awg', 1)
     },
   },
 ]
