@@ -54,6 +54,14 @@ describe.each(DEMOS)('%s', (name) => {
     }
   })
 
+  it('names both leads where a converter stops by itself', () => {
+    for (const s of steps.filter((x) => x.tells === 'inverter-stop' || x.tells === 'charger-stop'))
+      for (const r of s.readings) {
+        const words = probeWords(r, d).join(' ')
+        expect(words, s.key).toMatch(/Red lead: .*(positive|\+).*Black lead: .*(negative|−)/)
+      }
+  })
+
   it('says of a battery that it carries a load only where a clamp meter shows it', () => {
     const alone = steps.filter((s) => s.tells === 'battery-alone')
     expect(alone.length).toBeGreaterThan(0)

@@ -2,7 +2,7 @@ import type { PartId } from '../../../model/design'
 import { numberOf } from '../../numberof'
 import { operate } from '../../operate'
 import { notKnown, threshold, voltsOrDead } from '../expect'
-import { negativeFor, probe, volts } from '../probes'
+import { negativeFor, polesOf, probe, volts } from '../probes'
 import type { Rig } from '../rig'
 import type { Reading, StepCaution, StepTells, TestStep } from '../step'
 import { thresholds } from './relays'
@@ -62,24 +62,26 @@ function openReading(rig: Rig, id: string, part: PartId): Reading {
 }
 
 /** Converters that stop by themselves. */
-const stops = ({ design }: Rig): TestStep[] =>
+const stops = ({ design, plan }: Rig): TestStep[] =>
   design.parts.flatMap((p) => {
-    const [field, tells] = STOPS[p.kind] ?? []
+    const [field, tells, side] = STOPS[p.kind] ?? []
     if (field === undefined || tells === undefined) return []
+    const input = plan.devices.find((x) => x.part === p.id && x.device.key === side)
     const at = numberOf(p, field)
     const reading: Reading = {
       key: 'stops-at',
       asks: 'stops-at',
       instrument: 'voltmeter',
-      at: [probe(p.id)],
+      at: input ? polesOf(input) : [probe(p.id)],
       conductors: [],
       expected: at === null ? notKnown('no-threshold', [p.id]) : threshold(at),
     }
     return [step(p.id, tells, p.id, p.kind === 'alternator-charger' ? ['engine'] : ['mains'], [reading])]
   })
 
-const STOPS: Readonly<Record<string, readonly [field: string, tells: StepTells]>> = {
-  inverter: ['lowestV', 'inverter-stop'],
-  'inverter-charger': ['lowestV', 'inverter-stop'],
-  'alternator-charger': ['inputLowestV', 'charger-stop'],
+/** `side`: key of the device whose voltage stops it. */
+const STOPS: Readonly<Record<string, readonly [field: string, tells: StepTells, side: string]>> = {
+  inverter: ['lowestV', 'inverter-stop', 'input'],
+  'inverter-charger': ['lowestV', 'inverter-stop', 'battery-side'],
+  'alternator-charger': ['inputLowestV', 'charger-stop', 'input'],
 }
