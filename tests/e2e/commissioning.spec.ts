@@ -153,3 +153,21 @@ test('on a telephone the list opens over the step, and every target is large eno
   )
   expect(width).toBeLessThanOrEqual(0)
 })
+
+test('what is typed and not entered yet waits while one looks at the drawing, and is gone once entered', async ({
+  page,
+}) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await page.getByRole('button', { name: 'Commission', exact: true }).click()
+  await page.getByLabel('Measured by').fill('J. Okafor')
+  const remark = page.locator('.test-entry').first().getByLabel('Remark')
+  await remark.fill('behind the left locker')
+  await page.getByRole('button', { name: 'Drawing', exact: true }).click()
+  await expect(page.locator('main.page')).toHaveCount(0)
+  await page.getByRole('button', { name: 'Commission', exact: true }).click()
+  await expect(remark).toHaveValue('behind the left locker')
+  await page.getByRole('button', { name: 'As described', exact: true }).first().click()
+  await expect(page.getByText('behind the left locker')).toBeVisible()
+  await expect(remark).toHaveValue('')
+})

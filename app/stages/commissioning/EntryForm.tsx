@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react'
 import type { ReadingRecord, TestStep } from '../../../engine'
 import { readNumber } from '../../panels/readnumber'
 import { useOpen } from '../../store/open'
+import { draftOf, dropDraft, keepDraft } from './drafts'
 import { enter } from './record'
 
 interface Props {
@@ -13,10 +14,11 @@ interface Props {
 /** Where a reading is entered: a figure, whether it is so, or a judgement in words. Every entry is added, none replaced. */
 export function EntryForm({ step, record, name }: Props) {
   const writing = useOpen((s) => s.hold === 'writing')
-  const [text, setText] = useState('')
-  const [remark, setRemark] = useState('')
-  const [wrong, setWrong] = useState<string | null>(null)
   const { expected, reading } = record
+  const draft = `${useOpen((s) => s.design.id)}\n${step.key}\n${reading.key}`
+  const [text, setText] = useState(() => draftOf(draft).text)
+  const [remark, setRemark] = useState(() => draftOf(draft).remark)
+  const [wrong, setWrong] = useState<string | null>(null)
   const isKnown = expected.is !== 'not-known'
   const isFigure = expected.is === 'figure' || (!isKnown && reading.asks !== 'so')
 
@@ -30,7 +32,9 @@ export function EntryForm({ step, record, name }: Props) {
     if (!isKnown && remark.trim() === '') setWrong('Write down in words why it is good, or not')
     else {
       const result = enter(step, record, { ...entered, remark })
-      if (result) goOn(reading.key, result === 'passed')
+      if (!result) return
+      dropDraft(draft)
+      goOn(reading.key, result === 'passed')
     }
   }
   const judge = (judged: 'good' | 'bad') => {
@@ -61,6 +65,7 @@ export function EntryForm({ step, record, name }: Props) {
               disabled={!writing}
               onChange={(e) => {
                 setText(e.target.value)
+                keepDraft(draft, { text: e.target.value, remark })
                 setWrong(null)
               }}
             />
@@ -79,6 +84,7 @@ export function EntryForm({ step, record, name }: Props) {
           disabled={!writing}
           onChange={(e) => {
             setRemark(e.target.value)
+            keepDraft(draft, { text, remark: e.target.value })
             setWrong(null)
           }}
         />
