@@ -8,12 +8,12 @@ export const unfed: Rule = {
   id: 'J6',
   looksFor: 'loads that no source feeds',
   check: (c) => {
-    const parts = unfedParts(c)
+    const parts = fedByNothing(c)
     return parts.length === 0 ? [] : [found('J6', 'warning', 'method', { parts }, { parts })]
   },
 }
 
-function unfedParts(c: Case): PartId[] {
+function fedByNothing(c: Case): PartId[] {
   const joined = joinedNodes(c)
   const apart = new Set([...shortedDevices(c), ...reversedDevices(c)])
   const loads = c.border.form.devices.filter(
