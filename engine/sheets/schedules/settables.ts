@@ -23,7 +23,8 @@ const BETWEEN: Millimetres = 5
 
 /**
  * Sets tables one after the other into an area: pages break between rows, heads and bands are said again, a table
- * that is begun shows some of its rows. Tables made for columns stand side by side below what takes the whole width.
+ * that is begun shows some of its rows, and its last row, or that of a band, is not parted from the one before it.
+ * Tables made for columns stand side by side below what takes the whole width.
  */
 export function setTables(tables: readonly ColumnTable[], area: Area): SetPage[] {
   const pen = new Pen(area)
@@ -32,7 +33,7 @@ export function setTables(tables: readonly ColumnTable[], area: Area): SetPage[]
     pen.put(table.head(false), table.title)
     table.rows.forEach((row, i) => {
       const band = table.begins[i] ? table.band(i, false) : null
-      if (!pen.holds(row.h + (band?.h ?? 0))) {
+      if (!pen.holds((band?.h ?? 0) + row.h + lastAfter(table, i))) {
         pen.next()
         pen.put(table.head(true), table.title)
         const again = table.band(i, !table.begins[i])
@@ -42,6 +43,13 @@ export function setTables(tables: readonly ColumnTable[], area: Area): SetPage[]
     })
   }
   return pen.pages
+}
+
+/** Height of the row after one, where it is the last of its band: it stays with the one before it. */
+function lastAfter({ rows, begins }: TableBlocks, i: number): Millimetres {
+  const next = rows[i + 1]
+  const isLast = i + 2 === rows.length || begins[i + 2] === true
+  return next && isLast && !begins[i + 1] ? next.h : 0
 }
 
 /** Where the next piece goes: a page, a column of it, a height. */

@@ -11,6 +11,9 @@ import {
   type TextMark,
   widthOf,
 } from '../../../../engine/index'
+import type { FlowBlock } from '../../../../engine/sheets/flow'
+import { setTables } from '../../../../engine/sheets/schedules/settables'
+import type { TableBlocks } from '../../../../engine/sheets/schedules/tableblocks'
 import { DEMOS } from '../../../scenarios/demos/all'
 import { benchDesign } from './bench'
 
@@ -127,4 +130,31 @@ it('prints no cell otherwise than the table says', () => {
       const text = cellText(row.cells[column.key]!, column)
       if (text.length < 14) expect(words.join('\n')).toContain(text)
     }
+})
+
+it('the last row of a band is not parted from the one before it', () => {
+  const piece = (text: string, h = 10): FlowBlock => ({
+    h,
+    marks: [{ is: 'text', at: [0, 0], text, height: 2.5 }],
+  })
+  const rows = Array.from({ length: 30 }, (_, i) => piece(`r${i}`))
+  const table: TableBlocks = {
+    title: 'T',
+    head: () => piece('head'),
+    rows,
+    band: (i) => piece(`b${Math.floor(i / 3)}`),
+    begins: rows.map((_, i) => i % 3 === 0),
+    cramped: false,
+  }
+  for (let h = 60; h <= 200; h += 10) {
+    const pages = setTables([{ table, columns: 1 }], { x: 0, y: 0, w: 100, h }).map((page) =>
+      page.marks.flatMap((m) => (m.is === 'text' ? [m.text] : [])),
+    )
+    expect(pages.flat().filter((t) => t.startsWith('r'))).toEqual(rows.map((_, i) => `r${i}`))
+    for (const page of pages) {
+      expect(page.length * 10).toBeLessThanOrEqual(h)
+      const first = Number(page.find((t) => t.startsWith('r'))!.slice(1))
+      expect(first % 3, `${h}: r${first}`).not.toBe(2)
+    }
+  }
 })
