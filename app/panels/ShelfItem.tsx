@@ -4,6 +4,7 @@ import type { Kind } from '../../engine'
 import { conductorUnder } from '../store/conductorunder'
 import { focusName } from '../store/focusname'
 import { placePart } from '../store/place'
+import { refuse } from '../store/say'
 import { sheetPoint } from '../store/sheetpoint'
 import { KindPicture } from '../symbols/KindPicture'
 
@@ -37,8 +38,10 @@ export const ShelfItem = memo(function ShelfItem({ kind, disabled }: { kind: Kin
         once: true,
       })
       setTimeout(() => button.blur())
-      const at = e.type === 'pointerup' ? sheetPoint(e.clientX, e.clientY) : null
-      if (at && placePart(kind, { just: at, into: conductorUnder(e) })) focusName()
+      if (e.type !== 'pointerup') return
+      const at = sheetPoint(e.clientX, e.clientY)
+      if (!at) refuse('Let go beside the sheet: nothing is placed.')
+      else if (placePart(kind, { just: at, into: conductorUnder(e) })) focusName()
     }
     window.addEventListener('pointermove', move)
     window.addEventListener('pointerup', end)
