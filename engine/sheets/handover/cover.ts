@@ -11,14 +11,12 @@ import { BODY, CHAPTER, HEAD, lines } from './type'
 /** The front page: whose system it is, and where to look first. */
 export function coverSheet(cover: Cover, pageOf: (chapter: number) => number): Sheet {
   const { x, w } = AREA
-  const title = together([
-    ...lines(cover.title, w, { height: HEAD, ink: 'accent', weight: 'bold', after: 3 }),
-    ...lines(cover.name, w, { height: 10, weight: 'bold', after: 3 }),
-    ...lines(cover.system, w, { height: HEAD, after: 5 }),
-  ])
-  const rows = together(cover.rows.flatMap(({ label, value }) => rowBlock(label, value, w)))
   const find = findBlock(cover, w, pageOf)
   const top = 24
+  const room = PAGE.h - 12 - find.h - 8 - top
+  // Long names give way to what one looks for in a hurry; they stand in full under "Whom to call".
+  const set = LINES.map(([name, row]) => namesBlocks(cover, w, name, row))
+  const [title, rows] = set.find(([t, r]) => t.h + r.h <= room) ?? set.at(-1)!
   const below = Math.max(top + title.h + rows.h + 8, PAGE.h - 24 - find.h)
   return {
     title: cover.title,
@@ -41,9 +39,30 @@ const linkMoved = ({ number, ...link }: SheetLink, x: Millimetres, y: Millimetre
   ...(number ? { number: { ...number, at: [number.at[0] + x, number.at[1] + y] } } : {}),
 })
 
-function rowBlock(label: string, value: string, width: Millimetres): FlowBlock[] {
+/** Most lines of the name, and of each row below it: as many as they take, or as many as there is room for. */
+const LINES = [
+  [99, 99],
+  [3, 2],
+  [2, 1],
+] as const
+
+function namesBlocks(
+  cover: Cover,
+  w: Millimetres,
+  name: number,
+  row: number,
+): readonly [FlowBlock, FlowBlock] {
+  const title = together([
+    ...lines(cover.title, w, { height: HEAD, ink: 'accent', weight: 'bold', after: 3 }),
+    ...lines(cover.name, w, { height: 10, weight: 'bold', after: 3, most: name }),
+    ...lines(cover.system, w, { height: HEAD, after: 5 }),
+  ])
+  return [title, together(cover.rows.flatMap(({ label, value }) => rowBlock(label, value, w, row)))]
+}
+
+function rowBlock(label: string, value: string, width: Millimetres, most: number): FlowBlock[] {
   const at = 46
-  const right = together(lines(value, width - at, { weight: 'bold', after: 1 }))
+  const right = together(lines(value, width - at, { weight: 'bold', after: 1, most }))
   return [
     {
       h: right.h,

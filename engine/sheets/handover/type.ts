@@ -3,7 +3,7 @@ import type { Ink } from '../../model/marks'
 import type { Millimetres } from '../../units'
 import { moved, textMark } from '../block'
 import type { FlowBlock } from '../flow'
-import { type Weight, widthOf, wrapTo } from '../measure'
+import { cutTo, type Weight, widthOf, wrapTo } from '../measure'
 
 /** Heights of capitals, mm: large type, so that a page still reads when it is as wide as a telephone. */
 export const BODY: Millimetres = 4.4
@@ -23,6 +23,8 @@ export interface LineWords {
   readonly lead?: string
   readonly before?: Millimetres
   readonly after?: Millimetres
+  /** No more lines than these; the last one then ends in an ellipsis. */
+  readonly most?: number
 }
 
 /** A text as one block a line: its first two lines and its last two never part. */
@@ -35,8 +37,11 @@ export function lines(text: string, width: Millimetres, words: LineWords = {}): 
     lead,
     before = 0,
     after = height * 0.55,
+    most = Number.POSITIVE_INFINITY,
   } = words
-  const set = wrapTo(width - indent, text, height, weight)
+  const whole = wrapTo(width - indent, text, height, weight)
+  const cut = () => cutTo(width - indent, whole.slice(most - 1).join(' '), height, weight)
+  const set = whole.length > most ? [...whole.slice(0, most - 1), cut()] : whole
   return set.map((text, i): FlowBlock => {
     const top = i === 0 ? before : 0
     const baseline = top + height * 1.3

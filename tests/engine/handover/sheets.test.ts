@@ -95,3 +95,14 @@ test('any design makes pages', () => {
     for (const sheet of [...handoverCover(made), ...handoverSheets(made)]) fits(sheet)
   }
 })
+
+test('names as long as the file may hold leave the front page its way to every chapter', () => {
+  const long = 'Unbrokenverylongname'.repeat(10)
+  const named = { name: long, customer: long, vehicle: long, designer: long, installer: long, revision: long }
+  const d = design({ ...named, revision: long.slice(0, 40), date: long.slice(0, 40), contact: long }).build()
+  const [cover] = handoverCover(d)
+  fits(cover!)
+  expect(cover!.links?.length).toBeGreaterThan(10)
+  for (const link of cover!.links ?? []) expect(link.y + link.h).toBeLessThan(PAGE.h - 8)
+  expect(words(cover!).some((w) => w.endsWith('…'))).toBe(true)
+})
