@@ -72,6 +72,19 @@ test('once visited, everything works without server and network, and nothing is 
     expect((await download).suggestedFilename()).toMatch(/\.pdf$/)
   })
 
+  await test.step('every stage comes without the network, though none was looked at before', async () => {
+    for (const [stage, there] of [
+      ['Schedules', 'main.schedules table'],
+      ['Bench', '.bench-card'],
+      ['Commission', '.test-hand'],
+      ['Handover', '.book'],
+      ['Revisions', 'main.revisions'],
+    ] as const) {
+      await page.getByRole('navigation', { name: 'Stages of the job' }).getByText(stage).click()
+      await expect(page.locator(there).first()).toBeVisible({ timeout: 60_000 })
+    }
+  })
+
   const elsewhere = asked.filter((to) => !to.startsWith(url) && !/^(blob|data):/.test(to))
   expect(elsewhere).toEqual([])
   await context.close()
