@@ -66,7 +66,7 @@ function fillsUp(run: readonly Chapter[], chapter: Chapter): boolean {
 
 /** Sizes at which a run of chapters is set: a little smaller where that spares a page with hardly anything on it. */
 const SIZES = [1, 0.95, 0.9, 0.86] as const
-const HARDLY = 0.3
+const HARDLY = 0.4
 
 /** A page carries the tab of every chapter that stands on it, and is called by those that begin on it. */
 function runSheets(design: Design, run: readonly Chapter[]): Sheet[] {

@@ -148,6 +148,7 @@ export const german: HandoverWords = {
     page: (n, of) => `Seite ${n} / ${of}`,
   },
   emergency: {
+    gas: 'Gasgeruch oder Gasalarm: Keinen Schalter berühren, er kann Funken geben. Alle ins Freie, Türen offen lassen, die Flasche schließen, wenn es geht.',
     first: 'In dieser Reihenfolge',
     engine: (name) => `Motor abstellen. (${name} lädt, solange er läuft.)`,
     mains: (name) => `Netzleitung abschalten und herausziehen: ${name}.`,
@@ -159,12 +160,12 @@ export const german: HandoverWords = {
     posts: (names) => `Die Pole der Batterien, immer: ${names}.`,
     unswitched: (names) => `Kein Schalter dieser Liste trennt ab: ${names}.`,
     light: (names) => `${names}: Solarmodule geben Spannung ab, solange Licht auf sie fällt.`,
-    joined: (names) => `Noch mit einer Batterie oder mit Solarmodulen verbunden: ${names}.`,
+    joined: (names) => `Noch mit Batterie oder Solarmodulen verbunden: ${names}.`,
     goOn: (names) => `Diese laufen weiter: ${names}.`,
     lastFuse: (names) =>
       `Nur ${names} würde sie abschalten. Sie herauszunehmen ist Sache einer Fachkraft, wenn nichts eingeschaltet ist.`,
     runOn: (names) =>
-      `Eine Batterie, die nicht abgeschaltet ist, versorgt noch ${names}. Manche Ladegeräte laden nach dem Abstellen des Motors eine Weile weiter: So lange kann alles dahinter unter Spannung bleiben.`,
+      `Eine Batterie, die nicht abgeschaltet ist, versorgt noch ${names}. Manche Ladegeräte laden bei stehendem Motor noch eine Weile weiter: So lange kann alles dahinter unter Spannung stehen.`,
     holds: (names) => `Geladen bleibt nach dem Abschalten noch einige Minuten: ${names}.`,
     sunFed: (names) =>
       `Kein Schalter trennt die Solarmodule von ${names}. Bei Tageslicht kann weiter versorgt werden, was eingeschaltet ist.`,

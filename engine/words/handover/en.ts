@@ -81,6 +81,7 @@ export const english: HandoverWords = {
     page: (n, of) => `Page ${n} / ${of}`,
   },
   emergency: {
+    gas: 'A smell of gas, or a gas alarm: work no switch, it may spark. Get everybody out, leave the doors open, close the bottle if you can.',
     first: 'In this order',
     engine: (name) => `Stop the engine. (${name} goes on charging as long as it runs.)`,
     mains: (name) => `Switch off and pull out the mains lead: ${name}.`,

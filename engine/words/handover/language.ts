@@ -78,6 +78,7 @@ export interface HandoverWords {
     readonly joined: (names: string) => string
     readonly goOn: (names: string) => string
     readonly lastFuse: (names: string) => string
+    readonly gas: string
     readonly runOn: (names: string) => string
     readonly holds: (names: string) => string
     readonly sunFed: (names: string) => string

@@ -44,6 +44,16 @@ describe('order of switching off', () => {
   })
 })
 
+test.each(DEMOS.map((d) => [d.title, d.make()] as const))(
+  '%s: gas is told of before the first switch',
+  (_, d) => {
+    const { pieces } = handoverBook(d).chapters.find((c) => c.key === 'emergency')!
+    const gas = pieces.findIndex((p) => p.is === 'text' && /gas.*work no switch/.test(p.text))
+    expect(gas).toBeGreaterThanOrEqual(0)
+    expect(gas).toBeLessThan(pieces.findIndex((p) => p.is === 'list'))
+  },
+)
+
 test('a charger with a battery still behind it is told to go on, one without is not', () => {
   const said = (d: Design): boolean => at(linesOf(d, 'emergency'), /still feeds .*T4/) >= 0
   const van = demo('veterinary-van.json')

@@ -38,6 +38,7 @@ export function emergencyPieces({ design, isolation: i, stores, finds }: Handove
   ]
   return [
     { is: 'text', text: w.chapters.emergency.lead, strong: true },
+    { is: 'text', text: e.gas },
     ...(i.batteries.length === 0
       ? [{ is: 'text' as const, text: e.noBatterySwitch, strong: true as const }]
       : []),
