@@ -1,3 +1,4 @@
+import type { Finding } from '../rules/finding'
 import { conductorName, figure, listed, partName } from './names'
 import { reasonWords } from './reasons'
 import { listFact, textFact, type Wording } from './sentence'
@@ -6,10 +7,17 @@ import { listFact, textFact, type Wording } from './sentence'
 const inSentence = (label: string): string =>
   /^[A-Z][a-z]/.test(label) ? label[0]!.toLowerCase() + label.slice(1) : label
 
+/** Whose figure it is that an overload is told of. */
+function ownWords(f: Finding): string {
+  if (f.facts.instead !== undefined)
+    return ` by what is drawn, and the designer’s own figure of ${figure(Number(f.facts.instead), 'A')} stands in its place`
+  return textFact(f, 'own') === 'true' ? ' (the designer’s own figure)' : ' in the worst case'
+}
+
 export const currentWords: Readonly<Record<string, Wording>> = {
   C1: (f, d) => ({
-    title: 'Conductor overloaded',
-    text: `${conductorName(d, textFact(f, 'conductor'))} may have to carry ${f.actual ? figure(f.actual.value, f.actual.unit) : ''}${textFact(f, 'own') === 'true' ? ' (the designer’s own figure)' : ' in the worst case'}; its ampacity here is ${f.limit ? figure(f.limit.value, f.limit.unit) : ''}.`,
+    title: f.facts.instead === undefined ? 'Conductor overloaded' : 'Own figure below the worst case',
+    text: `${conductorName(d, textFact(f, 'conductor'))} may have to carry ${f.actual ? figure(f.actual.value, f.actual.unit) : ''}${ownWords(f)}; its ampacity here is ${f.limit ? figure(f.limit.value, f.limit.unit) : ''}.`,
     todo: 'Take a thicker conductor, or one with hotter-rated insulation, or less load on it.',
   }),
   C2: (f, d) => {

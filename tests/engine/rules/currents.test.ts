@@ -31,6 +31,15 @@ describe('loads beyond what a thing bears', () => {
     expect(figures(of('C1', at(12))[0])).toEqual([12, 11.59])
   })
 
+  it("C1: a designer's own figure counts, and is told where the drawing gives more than the conductor bears", () => {
+    const own = (amps: number, currentA: number) =>
+      having(laid(sound, 'E1+', { designCurrent: { amps, reason: 'measured' } }), 'E1', { currentA })
+    expect(toldOf('C1', own(40, 10))).toEqual(['danger E1+'])
+    expect(toldOf('C1', own(5, 40))).toEqual(['danger E1-', 'warning E1+'])
+    expect(figures(of('C1', own(5, 40)).find((f) => f.level === 'warning'))).toEqual([40, 32])
+    expect(toldOf('C1', own(5, 30))).toEqual([])
+  })
+
   it('B1: 20 A of charge and 50 A of battery to 70 A of loads pass the block; the bar is rated 40 A', () => {
     // Loads of 15 A only: what can pass the block is the charge: 20 A to a battery that takes 50 A, or 15 A out.
     expect(toldOf('B1', having(sound, 'F2', { ratingA: 19 }))).toEqual(['danger F2'])
