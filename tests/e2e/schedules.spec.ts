@@ -42,7 +42,7 @@ test('it follows the drawing: a length that is changed there is changed here', a
   await table.card.getByLabel('Length').fill('6')
   await page.keyboard.press('Enter')
   await page.getByRole('button', { name: 'Schedules' }).click()
-  const row = page.locator('tr[data-row]', { hasText: 'W5 ' })
+  const row = page.locator('tr[data-row]', { has: page.getByRole('cell', { name: 'W5', exact: true }) })
   await expect(row).toContainText('6.00')
   await expect(row).toContainText('6.20')
   await page.getByLabel('Added at each end').fill('0.25')

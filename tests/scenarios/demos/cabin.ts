@@ -1,5 +1,6 @@
 import type { Design } from '../../../engine/model/design'
 import { Draft } from './draft'
+import { sized } from './sized'
 
 /** A 48 V mountain cabin. Invented. Four 12 V batteries in series, AWG conductors, an inverter, a 48 to 12 V converter for the lights. */
 export function cabin(): Design {
@@ -178,5 +179,5 @@ export function cabin(): Design {
   })
   d.pair(['F4.6', 'K1.+'], ['K1.-', 'F4.r6'], '16awg', 1)
   d.data('B1.data', 'K1.data1', 4).data('B2.data', 'K1.data2', 4).data('T2.data', 'K1.data3', 4)
-  return d.build()
+  return sized(d.build())
 }

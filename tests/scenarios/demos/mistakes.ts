@@ -4,7 +4,7 @@ import type { Design } from '../../../engine/model/design'
 import type { Row, Value } from '../../../engine/model/fields'
 import { newConductor } from '../../../engine/model/newdesign'
 import { conductorNumbered, partNamed } from '../../build'
-import { vetVan } from './vetvan'
+import { vetVanAsDrawn } from './vetvan'
 
 /** One planted mistake, in words for a person and as the finding that it must give. */
 export interface Mistake {
@@ -47,7 +47,7 @@ export const MISTAKES: readonly Mistake[] = [
 
 /** The veterinary van with one mistake of each kind planted. */
 export function mistakes(): Design {
-  const clean = vetVan()
+  const clean = vetVanAsDrawn()
   return {
     ...planted(clean),
     id: 'demo-mistakes',

@@ -1,5 +1,6 @@
 import type { Design } from '../../../engine/model/design'
 import { Draft } from './draft'
+import { sized } from './sized'
 
 /** A small 12 V camping trailer of ten loads, for learning. Invented. Nothing switched by relay, one array, one shunt of each role. */
 export function trailer(): Design {
@@ -148,5 +149,5 @@ export function trailer(): Design {
     .data('B2.data', 'K1.data2', 1.8)
     .data('T1.data', 'K1.data3', 1.9)
     .data('B3.signal', 'K1.tank1', 2.5)
-  return d.build()
+  return sized(d.build())
 }

@@ -1,5 +1,6 @@
 import type { Design } from '../../../engine/model/design'
 import { Draft } from './draft'
+import { sized } from './sized'
 
 /**
  * A 24 V expedition truck. Invented. Three batteries in parallel, each behind its own fuse, feed a ring of three positive
@@ -271,5 +272,5 @@ export function truck(): Design {
     .data('T1.data', 'K1.data3', 1)
     .data('T2.data', 'K1.data4', 1)
   d.data('B3.signal', 'K1.tank1', 5).data('B4.signal', 'K1.tank2', 6)
-  return d.build()
+  return sized(d.build())
 }

@@ -1,13 +1,17 @@
 import type { Design } from '../../../engine/model/design'
 import type { Values } from '../../../engine/model/fields'
 import { Draft } from './draft'
+import { sized } from './sized'
 
 /**
  * The main demo: a mobile veterinary van. Invented. Two batteries with room for a third, three solar arrays on three
  * controllers, a charger from the alternator, an inverter-charger, three tiers of fuse blocks, a battery shunt and a
  * load-side shunt, relays worked by panel switches, and more data leads than the hub has ports.
  */
-export function vetVan(): Design {
+export const vetVan = (): Design => sized(vetVanAsDrawn())
+
+/** The same with sizes as a careful hand would choose them, before the tool has had its say. */
+export function vetVanAsDrawn(): Design {
   const d = new Draft(
     'demo-vet-van',
     {
