@@ -82,7 +82,7 @@ export const currentWords: Readonly<Record<string, Wording>> = {
       }
     return {
       title: `No ${lacks} yet`,
-      text: `${name} has no ${lacks}, so what depends on ${lacks === 'length' ? 'it' : 'them'} is not checked.`,
+      text: `${name} has no ${lacks}, so what depends on ${lacks.includes(' and ') ? 'them' : 'it'} is not checked.`,
       todo: `Type the ${lacks} of ${name}.`,
     }
   },
