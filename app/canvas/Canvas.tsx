@@ -51,6 +51,8 @@ function Sheet() {
   useAnchor()
   const busy = useBusy()
   const trying = useView((s) => s.trying)
+  // Behind the page of another stage nothing of the drawing takes the keyboard.
+  const behind = useView((s) => s.stage !== 'drawing')
   const empty = useOpen((s) => s.hold !== 'loading' && s.design.parts.length === 0)
 
   return (
@@ -59,6 +61,7 @@ function Sheet() {
         ref={box}
         className={trying ? 'sheet trying' : 'sheet'}
         data-canvas
+        inert={behind}
         aria-busy={busy}
         onPointerDownCapture={noteAdding}
         onPointerMove={onPointerMove}

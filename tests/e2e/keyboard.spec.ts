@@ -122,3 +122,24 @@ test('the wiring is walked along by keys, from part to conductor to part', async
   await keyboard.press('c')
   await expect(table.said).toContainText(/^W\d+, 1 of \d+ at (?!F2)/)
 })
+
+test('on every stage the keyboard goes from the rail straight into its page', async ({ page }) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  const rail = page.getByRole('navigation', { name: 'Stages of the job' })
+  for (const stage of ['Schedules', 'Bench', 'Handover', 'Commission', 'Packs', 'Revisions']) {
+    await rail.getByRole('button', { name: stage }).press('Enter')
+    await expect(
+      page.locator('main.page:visible').locator('button:visible, input:visible').first(),
+    ).toBeVisible({
+      timeout: 60_000,
+    })
+    await rail.getByRole('button').last().focus()
+    await page.keyboard.press('Tab')
+    await expect(page.locator('main.page:visible').locator(':focus')).toHaveCount(1)
+    // Nothing that is drawn can be deleted from behind the page.
+    await page.keyboard.press('Delete')
+  }
+  await rail.getByRole('button', { name: 'Drawing' }).press('Enter')
+  await expect(page.locator('.part')).toHaveCount(7)
+})
