@@ -27,12 +27,12 @@ export interface Drawing {
 }
 
 /** Clear strip inside the frame, mm. */
-const PAD = 6
+export const CLEAR: Millimetres = 6
 
 /** What a sheet offers a drawing inside its clear strip. */
 export const roomIn = (room: Area): { readonly w: Millimetres; readonly h: Millimetres } => ({
-  w: room.w - 2 * PAD,
-  h: room.h - 2 * PAD,
+  w: room.w - 2 * CLEAR,
+  h: room.h - 2 * CLEAR,
 })
 
 /** Parts of a view laid out, before its conductors have their words. */
@@ -90,7 +90,7 @@ function roomAround(drawn: Area, w: number, h: number): Area {
 
 /** How a drawing is enlarged and moved into the middle of the room: not at all, or by one step of ISO 3098. */
 export function fitInto({ area }: Drawing, room: Area): { scale: number; dx: number; dy: number } {
-  const most = Math.min((room.w - 2 * PAD) / area.w, (room.h - 2 * PAD) / area.h)
+  const most = Math.min((room.w - 2 * CLEAR) / area.w, (room.h - 2 * CLEAR) / area.h)
   const scale = most >= LETTERING_STEP ? LETTERING_STEP : 1
   return {
     scale,

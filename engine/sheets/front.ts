@@ -57,9 +57,9 @@ export function drawingNoteBlocks(design: Design, width: Millimetres): FlowBlock
   )
 }
 
-/** What a drawing holds, by designation: "E11–E15, F7, M11–M14". */
-export const holdsOf = ({ layout }: Drawing, { parts }: Design): string => {
-  const here = new Set(layout.parts.map((p) => p.id))
+/** What drawings hold together, by designation: "E11–E15, F7, M11–M14". */
+export const holdsOf = (drawings: readonly Drawing[], { parts }: Design): string => {
+  const here = new Set(drawings.flatMap(({ layout }) => layout.parts.map((p) => p.id)))
   return ranges(parts.filter((p) => here.has(p.id)).map((p) => p.designation))
 }
 

@@ -7,7 +7,7 @@ import { tickAt } from './runmarks'
 /** Where things stand on the sheets: "2/B4" for parts and conductors, by id. A conductor may be on several. */
 export type Places = ReadonlyMap<string, readonly string[]>
 
-/** A drawing on its sheet. */
+/** A drawing on its sheet; several may share one, each in a room of its own. */
 export interface Placed {
   readonly drawing: Drawing
   /** From 1. */
@@ -33,6 +33,10 @@ export function placesOn(sheets: readonly Placed[]): Places {
   }
   return places
 }
+
+/** Drawings by the sheet that they share, in order. */
+export const bySheet = (placed: readonly Placed[]): Placed[][] =>
+  [...new Set(placed.map((p) => p.number))].map((number) => placed.filter((p) => p.number === number))
 
 /** Name of the flag that stands for one end of a conductor. */
 export const flagKey = (conductor: string, end: 'from' | 'to'): string => `${conductor} ${end}`

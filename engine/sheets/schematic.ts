@@ -11,7 +11,7 @@ import { frontPages, legendInFront, notePages } from './notes'
 import { PAPERS, type Paper, type PaperSize } from './paper'
 import { paperDrawings } from './paperdrawings'
 import { placedLinks, placedMarks, placedOn } from './placed'
-import { type Placed, type Places, placesOn } from './places'
+import { bySheet, type Placed, type Places, placesOn } from './places'
 import { revisionTable } from './revisions'
 import type { SceneView } from './scene'
 import type { Sheet } from './sheet'
@@ -60,14 +60,18 @@ export function schematicSheets(
   const book = (before: number): Book => {
     const drawn = drawings.map((placed) => ({ ...placed, number: placed.number + before }))
     const places = placesOn(drawn)
+    const sheets = bySheet(drawn)
     const rows = (notes: readonly FlowPage[]): IndexRow[] => [
-      ...drawn.map((placed) => ({
-        number: placed.number,
-        title: titled(placed.drawing.layout.view, partOf(placed, drawn)),
-        holds: holdsOf(placed.drawing, design),
+      ...sheets.map((on) => ({
+        number: on[0]!.number,
+        title: titled(on[0]!.drawing.layout.view, partOf(on[0]!, drawn)),
+        holds: holdsOf(
+          on.map((p) => p.drawing),
+          design,
+        ),
       })),
       ...notes.map(({ titles }, i) => ({
-        number: before + drawn.length + i + 1,
+        number: before + sheets.length + i + 1,
         title: DOCUMENT.notes,
         holds:
           titles.length > 0
@@ -87,7 +91,8 @@ export function schematicSheets(
   const first = book(1)
   const { drawn, places, notes, front } = first.front.length === 1 ? first : book(first.front.length)
 
-  const of = front.length + drawn.length + notes.length
+  const sheets = bySheet(drawn)
+  const of = front.length + sheets.length + notes.length
   const sheet = (
     number: number,
     is: keyof typeof DOCUMENT,
@@ -109,19 +114,20 @@ export function schematicSheets(
   const table = moved(revisions.marks, room.x + room.w - TITLE_BLOCK.w, tableTop)
   return [
     ...front.map(worded('front', 0, table)),
-    ...drawn.map((placed): Sheet => {
-      const base = sheet(placed.number, placed.drawing.layout.view, placed.paper, partOf(placed, drawn))
+    ...sheets.map((on): Sheet => {
+      const { number, paper: size, drawing } = on[0]!
+      const base = sheet(number, drawing.layout.view, size, partOf(on[0]!, drawn))
       return {
         ...base,
         marks: [
           ...base.marks,
-          ...placedMarks(placed, places),
-          ...(since ? cloudsOn(placed, design, since) : []),
+          ...on.flatMap((placed) => placedMarks(placed, places)),
+          ...(since ? on.flatMap((placed) => cloudsOn(placed, design, since)) : []),
         ],
-        links: placedLinks(placed, places),
+        links: on.flatMap((placed) => placedLinks(placed, places)),
       }
     }),
-    ...notes.map(worded('notes', front.length + drawn.length, [])),
+    ...notes.map(worded('notes', front.length + sheets.length, [])),
   ]
 }
 
@@ -144,12 +150,12 @@ function drawnSheets(
 ): Placed[] {
   const { power, links } = paperDrawings(design, answers, view, drawingArea(paper))
   const first = placedOn(power.drawings, paper, 1)
-  return [...first, ...placedOn(links?.drawings ?? [], paper, first.length + 1)]
+  return [...first, ...placedOn(links?.drawings ?? [], paper, (first.at(-1)?.number ?? 0) + 1)]
 }
 
 /** "part 2 of 3" where a view is spread over sheets. */
 function partOf({ number, drawing }: Placed, drawn: readonly Placed[]): string {
-  const alike = drawn.filter((d) => d.drawing.layout.view === drawing.layout.view)
+  const alike = bySheet(drawn.filter((d) => d.drawing.layout.view === drawing.layout.view))
   if (alike.length < 2) return ''
-  return `part ${alike.findIndex((d) => d.number === number) + 1} of ${alike.length}`
+  return `part ${alike.findIndex((on) => on[0]!.number === number) + 1} of ${alike.length}`
 }
