@@ -1,3 +1,4 @@
+import { remembering } from '../math/remember'
 import { Unions } from '../math/unions'
 import type { Design, Part, PartId, TerminalRef } from '../model/design'
 import type { Electrical, ElectricalContext, PartDevice, Terminal } from '../model/kind'
@@ -24,16 +25,8 @@ export interface Nets {
   readonly negatives: (net: number) => readonly Hold[]
 }
 
-const remembered = new WeakMap<Design, Nets>()
-
 /** Nets of a design, worked out once for each design. O(parts + conductors). */
-export function netsOf(design: Design): Nets {
-  const known = remembered.get(design)
-  if (known) return known
-  const nets = findNets(design)
-  remembered.set(design, nets)
-  return nets
-}
+export const netsOf: (design: Design) => Nets = remembering(findNets)
 
 function findNets(design: Design): Nets {
   const context = contextOf(design)

@@ -1,4 +1,5 @@
 import type { Graph } from './graph'
+import { remembering } from './remember'
 
 /** `of[e]` of an edge that lies on no cycle, and of an edge from a vertex to itself. */
 export const BRIDGE = -1
@@ -33,15 +34,7 @@ export interface Blocks {
  * Roots are the lowest vertices of their components. Source: J. Hopcroft and R. Tarjan, "Algorithm 447: efficient
  * algorithms for graph manipulation", 1973.
  */
-export function blocksOf(g: Graph): Blocks {
-  const known = remembered.get(g)
-  if (known) return known
-  const blocks = searched(g)
-  remembered.set(g, blocks)
-  return blocks
-}
-
-const remembered = new WeakMap<Graph, Blocks>()
+export const blocksOf: (g: Graph) => Blocks = remembering(searched)
 
 function searched(g: Graph): Blocks {
   const n = g.vertexCount

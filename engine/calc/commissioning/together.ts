@@ -1,3 +1,4 @@
+import { remembering } from '../../math/remember'
 import type { PlannedDevice } from '../operating/plan'
 import { LOAD_AMPS } from './practice'
 import { onlyThese, type Rig } from './rig'
@@ -10,17 +11,10 @@ const TOO_MUCH: ReadonlySet<string> = new Set([
   'converter-limit',
 ])
 
-const heaviest = new WeakMap<Rig, PlannedDevice | undefined>()
-
 /** The load that draws most without more than anything on its way may carry. */
-export function heaviestLoad(rig: Rig): PlannedDevice | undefined {
-  if (!heaviest.has(rig))
-    heaviest.set(
-      rig,
-      byWeight(rig).find((x) => bears(rig, x)),
-    )
-  return heaviest.get(rig)
-}
+export const heaviestLoad = remembering((rig: Rig): PlannedDevice | undefined =>
+  byWeight(rig).find((x) => bears(rig, x)),
+)
 
 /** The heaviest of those that a battery feeds, by more than a clamp meter tells from nothing. */
 export const heaviestOf = (rig: Rig, battery: string): PlannedDevice | undefined =>
@@ -52,15 +46,7 @@ export interface Together {
   readonly left: readonly PlannedDevice[]
 }
 
-const together = new WeakMap<Rig, Together>()
-
-export function allAtOnce(rig: Rig): Together {
-  const known = together.get(rig)
-  if (known) return known
-  const found = findTogether(rig)
-  together.set(rig, found)
-  return found
-}
+export const allAtOnce: (rig: Rig) => Together = remembering(findTogether)
 
 /** Leaves out what draws and what is asked too much is about first; then simply the heaviest. */
 function findTogether(rig: Rig): Together {

@@ -1,4 +1,5 @@
 import { issuedDesign } from '../../kinds/issued'
+import { remembering } from '../../math/remember'
 import type { Design, Revision } from '../../model/design'
 import { isUnchanged } from './changes'
 import { compareDesigns } from './compare'
@@ -11,16 +12,8 @@ export type Standing =
   /** Changed since, or the revision cannot be read and so nobody can tell. */
   | { readonly is: 'changed'; readonly since: Revision; readonly damaged: boolean }
 
-const known = new WeakMap<Design, Standing>()
-
 /** Remembered for each design; linear at first. */
-export function standingOf(design: Design): Standing {
-  const before = known.get(design)
-  if (before) return before
-  const standing = found(design)
-  known.set(design, standing)
-  return standing
-}
+export const standingOf: (design: Design) => Standing = remembering(found)
 
 function found(design: Design): Standing {
   const last = design.revisions?.at(-1)

@@ -1,3 +1,4 @@
+import { remembering } from '../../math/remember'
 import type { Design } from '../../model/design'
 import type { Book, Chapter } from '../../words/handover/book'
 import type { ChapterKey } from '../../words/handover/language'
@@ -35,16 +36,10 @@ export function handoverCover(design: Design): readonly Sheet[] {
   return [coverSheet(cover, pageOf)]
 }
 
-const remembered = new WeakMap<Design, readonly Sheet[]>()
-
 /** The chapters as upright A4 pages in large type. Made once for each design; costs its facts the first time. */
-export function handoverSheets(design: Design): readonly Sheet[] {
-  const known = remembered.get(design)
-  if (known) return known
-  const sheets = runsOf(handoverBook(design)).flatMap((run) => runSheets(design, run))
-  remembered.set(design, sheets)
-  return sheets
-}
+export const handoverSheets = remembering((design: Design): readonly Sheet[] =>
+  runsOf(handoverBook(design)).flatMap((run) => runSheets(design, run)),
+)
 
 /** Chapters that share pages. */
 function runsOf({ chapters }: Book): Chapter[][] {
