@@ -80,7 +80,7 @@ function header(data: unknown, problems: ProblemList): RawFile | null {
   if (typeof format !== 'number' || !Number.isInteger(format) || format < 1) {
     problems.add(
       ['loomwright'],
-      `a format number from 1 to ${FORMAT}; is this a design file?`,
+      `a format number, at most ${FORMAT}; is this a design file?`,
       foundWords(format),
     )
     return null
