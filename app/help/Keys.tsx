@@ -6,6 +6,7 @@ import { Sheet } from './Sheet'
 
 const BY_HAND: readonly (readonly [string, string])[] = [
   ['Drag a part from the shelf', 'places it where you let go'],
+  ['Let a fuse or a switch go on a conductor', 'fits it in; both pieces then ask for their length'],
   ['Drag from terminal to terminal', 'joins them; a feed brings its return'],
   ['Tap a terminal, then another', 'joins them as well'],
   ['Drag over empty paper', 'selects what it touches'],

@@ -39,6 +39,25 @@ test('the menu of the sheet turns, duplicates and arranges', async ({ page }) =>
   await expect(page.getByRole('button', { name: 'Undo: Arrange' })).toBeVisible()
 })
 
+test('a fuse let go on a conductor is fitted into it, takes its name at once, and is undone in one step', async ({
+  page,
+}) => {
+  const table = new Table(page)
+  await table.openSmallVan(smallVan())
+  await expect(page.locator('.run[data-number]')).toHaveCount(8)
+  await table.dragFromShelf('fuse-blade', await table.halfway('W3'))
+  await page.keyboard.type('Lamp fuse')
+  await page.keyboard.press('Enter')
+  await expect(table.said).toContainText('fitted into W3')
+  await expect(table.card.getByLabel('Name')).toHaveValue('Lamp fuse')
+  await table.settled()
+  await expect(page.locator('.run[data-number]')).toHaveCount(9)
+  await page.keyboard.press('Control+z')
+  await page.keyboard.press('Control+z')
+  await table.settled()
+  await expect(page.locator('.run[data-number]')).toHaveCount(8)
+})
+
 test('a load is dragged in, joined, found unprotected, and mended', async ({ page }) => {
   const table = new Table(page)
   await table.openSmallVan(smallVan())

@@ -93,10 +93,14 @@ export class Table {
     await this.drag(await this.middle(item), to)
   }
 
-  /** A conductor is picked on the longest straight stretch of its line. */
   async pickRun(number: string): Promise<void> {
+    await this.page.mouse.click(...(await this.halfway(number)))
+  }
+
+  /** The point halfway along the line of a conductor. */
+  async halfway(number: string): Promise<readonly [number, number]> {
     await this.settled()
-    const at = await this.run(number)
+    return await this.run(number)
       .locator('.catch')
       .evaluate((path) => {
         const line = path as SVGPathElement
@@ -104,6 +108,5 @@ export class Table {
         const m = line.getScreenCTM()!
         return [p.x * m.a + m.e, p.y * m.d + m.f] as const
       })
-    await this.page.mouse.click(...at)
   }
 }
