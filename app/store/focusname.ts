@@ -8,10 +8,17 @@ export function focusName(): void {
   if (matchMedia('(pointer: coarse)').matches) return
   flushSync(() => {})
   nameField()?.select()
+  const over = new AbortController()
+  // Who has left the field by a key meanwhile is not taken back to it.
+  const left = (e: KeyboardEvent) => ENDS.has(e.key) && over.abort()
+  window.addEventListener('keydown', left, { capture: true, signal: over.signal })
   setTimeout(() => {
     const field = nameField()
-    if (field && document.activeElement !== field) field.select()
+    if (!over.signal.aborted && field && document.activeElement !== field) field.select()
+    over.abort()
   }, 60)
 }
+
+const ENDS: ReadonlySet<string> = new Set(['Enter', 'Escape', 'Tab'])
 
 const nameField = () => document.querySelector<HTMLInputElement>('#part-name')
