@@ -60,20 +60,23 @@ try {
 const folder = mkdtempSync(join(tmpdir(), 'loomwright-tour-'))
 execFileSync(
   'npx',
-  ['tsx', 'app/cli/main.ts', 'pack', 'public/demos/camping-trailer.json', '--out', folder],
-  {
-    cwd: root,
-  },
+  [
+    ...['tsx', 'app/cli/main.ts', 'pack', 'public/demos/camping-trailer.json', '--out', folder],
+    ...['--for', 'designer', '--contents', 'schematic'],
+  ],
+  { cwd: root },
 )
+// Behind the contents and the index of sheets.
+const DRAWING = '3'
 execFileSync('pdftoppm', [
   '-r',
   '80',
   '-png',
   '-f',
-  '1',
+  DRAWING,
   '-l',
-  '1',
+  DRAWING,
   '-singlefile',
-  `${folder}/schematic.pdf`,
+  `${folder}/designer.pdf`,
   `${pictures}/4-sheet`,
 ])
