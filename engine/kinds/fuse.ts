@@ -56,7 +56,7 @@ export const breakingFields = (f: { voltageV: Volts | null; breakingKA: number |
   breakingV: number(
     'Breaking capacity holds up to',
     'V',
-    'Direct voltage at which the maker states that breaking capacity; often less than the voltage rating.',
+    'DC voltage at which the maker states that breaking capacity; often less than the voltage rating.',
     {
       required: true,
       // The standard of a class that comes with a breaking capacity states it at the voltage rating of the class.

@@ -25,7 +25,6 @@ export function ArticleCells({ row }: { row: ScheduleRow }) {
     const next = { ...article, ...change }
     if (doEdit(`Article of ${what}`, { do: 'articles', articles: [next] })) remember([next])
   }
-  const { price, weightKg } = ARTICLE_BOUNDS
   return (
     <>
       <td className="entry">
@@ -36,28 +35,24 @@ export function ArticleCells({ row }: { row: ScheduleRow }) {
           onChange={(number) => set({ number: number.slice(0, 80) })}
         />
       </td>
-      <td className="entry">
-        <NumberInput
-          label={`Price of one ${what}`}
-          unit=""
-          value={article.price}
-          min={price[0]}
-          max={price[1]}
-          disabled={!writing}
-          onChange={(price) => set({ price })}
-        />
-      </td>
-      <td className="entry">
-        <NumberInput
-          label={`Weight of one ${what}`}
-          unit="kg"
-          value={article.weightKg}
-          min={weightKg[0]}
-          max={weightKg[1]}
-          disabled={!writing}
-          onChange={(weightKg) => set({ weightKg })}
-        />
-      </td>
+      {FIGURES.map(([key, label, unit]) => (
+        <td key={key} className="entry">
+          <NumberInput
+            label={`${label} of one ${what}`}
+            unit={unit}
+            value={article[key]}
+            min={ARTICLE_BOUNDS[key][0]}
+            max={ARTICLE_BOUNDS[key][1]}
+            disabled={!writing}
+            onChange={(value) => set({ [key]: value })}
+          />
+        </td>
+      ))}
     </>
   )
 }
+
+const FIGURES = [
+  ['price', 'Price', ''],
+  ['weightKg', 'Weight', 'kg'],
+] as const
