@@ -1,3 +1,4 @@
+import { remembering } from '../math/remember'
 import type { ConductorId } from '../model/design'
 import type { Case } from './rule'
 
@@ -13,12 +14,8 @@ export interface Oversized {
   readonly conductors: readonly ConductorId[]
 }
 
-const remembered = new WeakMap<Case, readonly Oversized[]>()
-
 /** Worked out once for each case: P5 asks for them too. O(conductors). */
-export function oversized(c: Case): readonly Oversized[] {
-  const known = remembered.get(c)
-  if (known) return known
+export const oversized = remembering((c: Case): readonly Oversized[] => {
   const byGuard = new Map<string, Oversized>()
   for (const { id } of c.design.conductors) {
     const run = c.answers.runs.get(id)
@@ -36,7 +33,5 @@ export function oversized(c: Case): readonly Oversized[] {
       conductors: worse ? [id, ...(before?.conductors ?? [])] : [...before.conductors, id],
     })
   }
-  const all = [...byGuard.values()]
-  remembered.set(c, all)
-  return all
-}
+  return [...byGuard.values()]
+})

@@ -6,9 +6,9 @@
 import { pathToFileURL } from 'node:url'
 import { envelopes } from '../../engine/calc/envelope'
 import { prepare } from '../../engine/calc/prepare'
-import { currentsLp, extremeOf } from '../reference/currents'
 import { vehicle } from '../reference/vehicle'
 import { medianMs } from './median'
+import { programmed } from './programmed'
 
 const SIZES = [150, 1000, 5000, 20_000]
 const RUNS = 15
@@ -21,17 +21,7 @@ function againstHighs(): string {
   const form = vehicle(1, 1000)
   const ours = medianMs(RUNS, () => envelopes(prepare(form)))
   const r = envelopes(prepare(form))
-  const start = performance.now()
-  const lp = currentsLp(form)
-  let off = 0
-  form.branches.forEach((_, e) => {
-    for (const side of ['min', 'max'] as const) {
-      const want = extremeOf(lp, form, e, side)
-      off = Math.max(off, Math.abs(r[side][e]! - want) / Math.max(1, Math.abs(want)))
-    }
-  })
-  lp.dispose()
-  const theirs = performance.now() - start
+  const { ms: theirs, off } = programmed(form, r)
   return [
     `worst-case currents, ${form.branches.length} branches: ${Math.round(theirs / ours)} × faster than HiGHS`,
     `(${ours.toFixed(2)} ms against ${theirs.toFixed(0)} ms; largest difference ${off.toExponential(1)})`,
